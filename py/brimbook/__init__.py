@@ -1,0 +1,21 @@
+"""Brimbook's core: a vessel's record goes in, every figure comes out.
+
+Floors, each standing only on those below it:
+
+    door       what the page may ask, by name
+    settings   how one maker reads figures
+    cards      what each step asks, and how its answers are told
+    work_out   the order of the job: record to figures
+    steps      the figures of each step, and its cautions
+    candle     wax and fragrance
+    cast       powder and water
+    draw       SVG from figures
+    fill       readings off the scale to a volume with its ±
+    shape      solids by formula
+    record     the vessel's record: fields, checks, link
+    figure     a value that shows its working
+    sources    where the constants come from
+    quantity   what people type, read and shown back
+"""
+
+__version__ = "0.1.0"

@@ -1,0 +1,1 @@
+"""The candle: wax and fragrance for a well."""

@@ -1,0 +1,52 @@
+"""What every card holds, and which figures belong to it."""
+
+from typing import Any
+
+from brimbook.figure import Figure
+from brimbook.steps.cautions import Caution
+from brimbook.work_out import Answer
+
+
+def figures_below(answer: Answer, place: str, without: str = "") -> dict[str, Figure]:
+    """The figures below a place of the record by their name there [figures].
+
+    answer: everything worked out [answer].
+    place: a part of the record [text].
+    without: a part below it that has a card of its own [text].
+    """
+    return {key.removeprefix(f"{place}."): figure for key, figure in answer.figures.items()
+            if key.startswith(f"{place}.") and not (without and key.startswith(f"{without}."))}
+
+
+def card(place: str, id: str, title: str, question: str, *, waiting: str, fields: list[dict[str, Any]],
+         more: list[dict[str, Any]], figures: dict[str, Figure], answer: tuple[str, ...], notes: tuple[str, ...] = (),
+         cautions: tuple[Caution, ...] = (), drawing: str = "", drawing_text: str = "",
+         actions: tuple[dict[str, Any], ...] = ()) -> dict[str, Any]:
+    """One card, as plain data for the page [card].
+
+    place: the cast or well it is about [text].
+    id: its name; a second cast or well has its number added [text].
+    title: of the step [text].
+    question: that the step asks [text].
+    waiting: what to do while there is no answer [text].
+    fields: the questions asked in the open [fields].
+    more: the questions that seldom change [fields].
+    figures: by name [figures].
+    answer: names of the figures that stand on the closed card [texts].
+    notes: what the maker should know [texts].
+    cautions: what can hurt here [cautions].
+    drawing: of the step [SVG].
+    drawing_text: the drawing in words [text].
+    actions: buttons that add or remove a row [actions].
+    """
+    number = int(place.split(".")[1]) + 1
+    all_notes = [*notes, *(note for figure in figures.values() for note in figure.notes)]
+    return {
+        "id": id if number == 1 else f"{id}-{number}", "title": title if number == 1 else f"{title} {number}",
+        "question": question, "waiting": waiting, "fields": fields, "more": more,
+        "answer": [{"label": figures[name].label, "shown": figures[name].shown, "key": figures[name].key}
+                   for name in answer if name in figures],
+        "figures": [figure.to_plain() for figure in figures.values()], "notes": list(dict.fromkeys(all_notes)),
+        "cautions": [{"title": each.title, "sentence": each.sentence, "source": each.source} for each in cautions],
+        "drawing": drawing, "drawing_text": drawing_text, "actions": list(actions),
+    }

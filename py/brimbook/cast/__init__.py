@@ -1,0 +1,1 @@
+"""The cast: powder and water for a cavity."""

@@ -1,0 +1,88 @@
+"""What the page may ask, by name: JSON in, JSON out. The only module that knows a page exists."""
+
+import json
+import traceback
+from collections.abc import Callable
+from typing import Any
+
+from brimbook.cards.sheet import line, sheet
+from brimbook.draw.code import qr
+from brimbook.record import blank, link, tree
+from brimbook.record.said import understand
+from brimbook.settings import display_of, form, whole
+from brimbook.work_out import work_out
+
+
+def ask(name: str, request: str) -> str:
+    """Answer one request of the page; always answers, whatever comes in [JSON text].
+
+    name: a key of ASKS [text].
+    request: its own arguments [JSON text].
+
+    The reply holds either "answer", or "fault" with a sentence for the maker and,
+    where the core itself failed, the detail for a report.
+
+    >>> ask("open_link", '{"fragment": "nothing"}')
+    '{"fault": {"sentence": "This link holds no vessel. It may have been cut short: ask for it again.", "detail": ""}}'
+    """
+    try:
+        if name not in ASKS:
+            return _reply(fault={"sentence": f"There is nothing called “{name}” to ask.", "detail": ""})
+        return _reply(answer=ASKS[name](json.loads(request)))
+    except link.LinkError as error:
+        return _reply(fault={"sentence": str(error), "detail": ""})
+    except Exception:  # the page must have its answer whatever went wrong
+        return _reply(fault={"sentence": "Something went wrong while working this out. What you typed is kept.",
+                             "detail": traceback.format_exc()})
+
+
+def _reply(**reply: Any) -> str:
+    # A lone surrogate can't be sent on as UTF-8; escaped it can.
+    return json.dumps(reply, ensure_ascii=True, allow_nan=False)
+
+
+def _first(request: dict[str, Any]) -> dict[str, Any]:
+    """What the page shows before anything is typed."""
+    settings = whole(request.get("settings"))
+    display = display_of(settings)
+    vessel = blank.blank(display)
+    demos = [{"record": demo, "line": line(work_out(demo, display))} for demo in blank.demos()]
+    return {"blank": vessel, "sheet": sheet(work_out(vessel, display)), "demos": demos, "settings": settings,
+            "settings_form": form(settings)}
+
+
+def _work_out(request: dict[str, Any]) -> dict[str, Any]:
+    record = request.get("record")
+    answer = work_out(record, display_of(whole(request.get("settings"))))
+    return {"record": tree.copy_with(record, answer.said.canonical), "sheet": sheet(answer)}
+
+
+def _share(request: dict[str, Any]) -> dict[str, Any]:
+    """A link holds what was understood in a form that reads the same under any settings."""
+    said = understand(request.get("record"), display_of(whole(request.get("settings"))))
+    address = str(request.get("address", "")).partition("#")[0]
+    full = f"{address}#{link.to_fragment(tree.copy_with(said.record, said.canonical))}"
+    name = said.text("name").strip() or "this vessel"
+    try:
+        return {"link": full, "qr": qr(full), "qr_label": f"QR code of the link to {name}"}
+    except ValueError as error:
+        return {"link": full, "qr": "", "qr_label": str(error)}
+
+
+def _open_link(request: dict[str, Any]) -> dict[str, Any]:
+    record = link.from_fragment(str(request.get("fragment", "")))
+    return _work_out({"record": record, "settings": request.get("settings")})
+
+
+def _settings(request: dict[str, Any]) -> dict[str, Any]:
+    settings = whole(request.get("settings"))
+    return {"settings": settings, "settings_form": form(settings), "blank": blank.blank(display_of(settings))}
+
+
+ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
+    "first": _first,
+    "work_out": _work_out,
+    "share": _share,
+    "open_link": _open_link,
+    "settings": _settings,
+}

@@ -1,0 +1,1 @@
+"""From readings off the scale to a volume with its ±."""

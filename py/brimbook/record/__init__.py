@@ -1,0 +1,1 @@
+"""A vessel's record: what the maker said, and nothing else."""

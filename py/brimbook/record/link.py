@@ -1,0 +1,98 @@
+"""A record as a link's fragment and back: compressed, URL-safe, whole by itself.
+
+The fragment is "1." and base64url of a zlib stream whose preset dictionary holds
+the words of version 1. That dictionary never changes: links live for ever.
+"""
+
+import base64
+import json
+import re
+import zlib
+from typing import Any
+
+from brimbook.record import tree
+from brimbook.record.link_words import WORDS_1
+
+LONGEST_FRAGMENT = 8_000
+LARGEST_RECORD = 100_000
+
+
+class LinkError(ValueError):
+    """A link that holds no vessel; its message is a sentence for the maker."""
+
+
+def to_fragment(record: dict[str, Any]) -> str:
+    """A record as what follows the # of a link [text].
+
+    record: plain data [record].
+
+    Raises LinkError when the record is too large for a link.
+
+    >>> to_fragment({"name": "Tide cup"})[:2]
+    '1.'
+    """
+    plain = json.dumps(_without_empty(record), ensure_ascii=False, separators=(",", ":")).encode("utf-8")
+    if len(plain) > LARGEST_RECORD:
+        raise LinkError("This vessel is too large for a link. Shorten its notes.")
+    packer = zlib.compressobj(9, zlib.DEFLATED, 15, 9, zlib.Z_DEFAULT_STRATEGY, WORDS_1)
+    packed = packer.compress(plain) + packer.flush()
+    fragment = "1." + base64.urlsafe_b64encode(packed).decode("ascii").rstrip("=")
+    if len(fragment) > LONGEST_FRAGMENT:
+        raise LinkError("This vessel is too large for a link. Shorten its notes.")
+    return fragment
+
+
+def from_fragment(fragment: str) -> dict[str, Any]:
+    """The record in what follows the # of a link [record].
+
+    fragment: as to_fragment made it, perhaps with spaces or a line end that mail put in [text].
+
+    Raises LinkError with a sentence when it is damaged, too large or of a newer kind.
+
+    >>> from_fragment(to_fragment({"name": "Tide cup"}))
+    {'name': 'Tide cup'}
+    """
+    if len(fragment) > 2 * LONGEST_FRAGMENT:
+        raise LinkError("This link is longer than any vessel's link. Ask for it again.")
+    text = re.sub(r"\s", "", fragment).removeprefix("#")
+    version, dot, body = text.partition(".")
+    if dot and version.isdigit() and version != "1":
+        raise LinkError("This link was made by a newer version of this page. Update the page, then open it again.")
+    if version != "1" or not re.fullmatch(r"[A-Za-z0-9_-]+", body):
+        raise LinkError("This link holds no vessel. It may have been cut short: ask for it again.")
+    record = _parse(_unpack(body))
+    if not isinstance(record, dict) or not tree.within_limits(record):
+        raise LinkError("This link holds something that is not a vessel.")
+    return record
+
+
+def _without_empty(part: Any) -> Any:
+    """Empty texts take room and say nothing; an empty reading keeps its place in its list."""
+    if isinstance(part, dict):
+        kept = {step: _without_empty(branch) for step, branch in part.items()}
+        return {step: branch for step, branch in kept.items() if branch != ""}
+    return [_without_empty(branch) for branch in part] if isinstance(part, list) else part
+
+
+def _unpack(body: str) -> bytes:
+    damaged = "This link is damaged: some of it is missing or changed. Ask for it again."
+    unpacker = zlib.decompressobj(15, WORDS_1)
+    try:
+        packed = base64.urlsafe_b64decode(body + "=" * (-len(body) % 4))
+        plain = unpacker.decompress(packed, LARGEST_RECORD)
+    except (ValueError, zlib.error):
+        raise LinkError(damaged) from None
+    if not unpacker.eof:
+        raise LinkError("This link unpacks to more than a vessel can be." if unpacker.unconsumed_tail else damaged)
+    return plain
+
+
+def _parse(plain: bytes) -> Any:
+    try:
+        return json.loads(plain.decode("utf-8"), parse_constant=_refuse)
+    except (ValueError, RecursionError):
+        raise LinkError("This link is damaged: what it holds can't be read. Ask for it again.") from None
+
+
+def _refuse(constant: str) -> None:
+    raise ValueError(constant)

@@ -1,0 +1,1 @@
+"""Solids by formula."""

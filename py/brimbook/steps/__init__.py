@@ -1,0 +1,1 @@
+"""The steps of the job: what each asks, the figures it gives, and how they are told."""
