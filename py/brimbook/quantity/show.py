@@ -130,6 +130,20 @@ def mass(grams: float, display: Display) -> str:
     return f"{pounds} lb {ounces}" if pounds else ounces
 
 
+def small_mass(grams: float, display: Display, digits: int = 2) -> str:
+    """A weight to so many significant digits, for a step, a spread or a ± [text].
+
+    grams: weight [g].
+    display: how this maker reads figures [display].
+    digits: significant digits [count].
+
+    >>> small_mass(1.0, Display()), small_mass(7.23, Display(mass="oz"))
+    ('1 g', '0.26 oz')
+    """
+    word = display.mass_word
+    return f"{significant(from_base(grams, word), digits, display)} {word}"
+
+
 def volume(milliliters: float, display: Display) -> str:
     """A volume in milliliters, and in US fluid ounces where ounces are weighed [text].
 
@@ -197,6 +211,19 @@ def percent(share: float, display: Display, decimals: int = 1) -> str:
     shown = number(share * 100, decimals, display)
     mark = "," if display.decimal == "comma" else "."
     return (shown.rstrip("0").rstrip(mark) if mark in shown else shown) + " %"
+
+
+def mass_plus_minus(grams: float, display: Display) -> str:
+    """The ± of a weight in the maker's unit [text].
+
+    grams: half-width [g].
+    display: how this maker reads figures [display].
+
+    >>> mass_plus_minus(7.21, Display()), mass_plus_minus(7.21, Display(mass="lb"))
+    ('± 7.3 g', '± 0.26 oz')
+    """
+    word = display.mass_word
+    return f"± {plus_minus(from_base(grams, word), display)} {word}"
 
 
 def plus_minus(value: float, display: Display) -> str:

@@ -2,6 +2,7 @@
 
 import re
 import unicodedata
+from functools import lru_cache
 
 from brimbook.quantity.error import QuantityError
 
@@ -22,6 +23,7 @@ _PART = re.compile(
 )
 
 
+@lru_cache(maxsize=1024)
 def tidy(text: str) -> str:
     """The same text in plain characters: digits 0 to 9, ASCII signs, single spaces [text].
 

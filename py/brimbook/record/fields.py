@@ -6,6 +6,7 @@ leaf, as in casts.0.cavity.temperature; here a star stands for any place in a li
 """
 
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 from brimbook.quantity.read import Bounds
 
@@ -131,6 +132,7 @@ LEAVES = {
 }
 
 
+@lru_cache(maxsize=1024)
 def leaf_at(path: str) -> Leaf | None:
     """What a path of the record holds, or nothing where none is known [leaf].
 

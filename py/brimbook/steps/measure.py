@@ -92,7 +92,8 @@ def _net_figure(said: Said, place: str, way: str, nets: list[tuple[float, str]])
     average = readings.mean(values)
     return Figure(
         f"{place}.weighed", label, average, "g", _finely(average, said), formula=(
-            parts if len(nets) == 1 else f"average of {len(nets)} readings of {parts}"), numbers=numbers)
+            parts if len(nets) == 1 else f"average of {len(nets)} readings of {parts}"), numbers=numbers,
+        worked=f"{show.significant(average, 6, said.display)} g")
 
 
 def _finely(grams: float, said: Said) -> str:
@@ -106,7 +107,8 @@ def _spread_figure(said: Said, place: str, values: list[float]) -> Figure:
     told = show.significant
     squares = " + ".join(f"({told(value, 6, said.display)} − {told(average, 8, said.display)})²" for value in values)
     return Figure(
-        f"{place}.spread", "Spread of the readings", spread, "g", f"{told(spread, 2, said.display)} g",
+        f"{place}.spread", "Spread of the readings", spread, "g", show.small_mass(spread, said.display),
+        worked=f"{told(spread, 3, said.display)} g",
         formula="standard deviation of single readings", numbers=f"√(({squares}) ÷ ({len(values)} − 1))",
         says=f"{len(values)} readings, from {show.mass(min(values), said.display)} to "
              f"{show.mass(max(values), said.display)}")
@@ -157,8 +159,8 @@ def _line(said: Said, place: str) -> tuple[float, str]:
 
 
 def _spread_told(said: Said, place: str, scale: float, spread: float, count: int, line_told: str) -> str:
-    step = show.significant(said.value(f"{place}.readability"), 3, said.display)
-    parts = [f"the scale's steps of {step} g: {show.plus_minus(scale, said.display)} mL"]
+    step = show.small_mass(said.value(f"{place}.readability"), said.display, 3)
+    parts = [f"the scale's steps of {step}: {show.plus_minus(scale, said.display)} mL"]
     if count > 1:
         parts.append(f"the spread of {count} readings: {show.plus_minus(spread, said.display)} mL")
     return f"± at about 95 %, parts added as squares. From {'; '.join([*parts, line_told])}."

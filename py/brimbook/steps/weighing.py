@@ -31,7 +31,7 @@ def weigh_out(said: Said, key: str, label: str, noun: str, grams: float, relativ
         key, label, grams, "g", show.mass(grams, said.display), formula=formula, numbers=numbers,
         says=f"{verb} {show.mass(grams, said.display)} {noun}", plus_minus=plus_minus,
         worked=f"{show.significant(grams, 5, said.display)} g",
-        plus_minus_shown=f"± {show.plus_minus(plus_minus, said.display)} g" if telling else "", constants=constants,
+        plus_minus_shown=show.mass_plus_minus(plus_minus, said.display) if telling else "", constants=constants,
         uses=uses, spread="± from the volume alone." if telling else "", notes=_coarse_notes(said, grams, noun))
 
 
