@@ -18,10 +18,27 @@ def figures_below(answer: Answer, place: str, without: str = "") -> dict[str, Fi
             if key.startswith(f"{place}.") and not (without and key.startswith(f"{without}."))}
 
 
+def beside(figures: dict[str, Figure], ours: tuple[str, tuple[str, ...]], rule: tuple[str, tuple[str, ...]],
+           told_by: str) -> dict[str, Any] | None:
+    """The worked-out answer and the maker's rule of thumb, side by side, where both are known [table].
+
+    figures: of the card by name [figures].
+    ours: what to call the worked-out answer, and its figures' names [texts].
+    rule: what to call the rule, and its figures' names in the same order [texts].
+    told_by: name of the figure that says what the difference is [text].
+    """
+    pairs = [(figures[one], figures[other]) for one, other in zip(ours[1], rule[1])
+             if one in figures and other in figures]
+    if not pairs or told_by not in figures:
+        return None
+    rows = [[ours[0], *(one.shown for one, _ in pairs)], [rule[0], *(other.shown for _, other in pairs)]]
+    return {"columns": [one.label for one, _ in pairs], "rows": rows, "says": figures[told_by].says}
+
+
 def card(place: str, id: str, title: str, question: str, *, waiting: str, fields: list[dict[str, Any]],
          more: list[dict[str, Any]], figures: dict[str, Figure], answer: tuple[str, ...], notes: tuple[str, ...] = (),
-         cautions: tuple[Caution, ...] = (), drawing: str = "", drawing_text: str = "",
-         actions: tuple[dict[str, Any], ...] = ()) -> dict[str, Any]:
+         cautions: tuple[Caution, ...] = (), beside: dict[str, Any] | None = None, drawing: str = "",
+         drawing_text: str = "", actions: tuple[dict[str, Any], ...] = ()) -> dict[str, Any]:
     """One card, as plain data for the page [card].
 
     place: the cast or well it is about [text].
@@ -35,6 +52,7 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
     answer: names of the figures that stand on the closed card [texts].
     notes: what the maker should know [texts].
     cautions: what can hurt here [cautions].
+    beside: two ways to the same answer, as a small table, if there are two [table].
     drawing: of the step [SVG].
     drawing_text: the drawing in words [text].
     actions: buttons that add or remove a row [actions].
@@ -48,5 +66,5 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
                    for name in answer if name in figures],
         "figures": [figure.to_plain() for figure in figures.values()], "notes": list(dict.fromkeys(all_notes)),
         "cautions": [{"title": each.title, "sentence": each.sentence, "source": each.source} for each in cautions],
-        "drawing": drawing, "drawing_text": drawing_text, "actions": list(actions),
+        "beside": beside, "drawing": drawing, "drawing_text": drawing_text, "actions": list(actions),
     }

@@ -4,7 +4,7 @@ from typing import Any
 
 from brimbook.candle.waxes import WAXES
 from brimbook.cards.asking import ask, plain_choice
-from brimbook.cards.card import card, figures_below
+from brimbook.cards.card import beside, card, figures_below
 from brimbook.cards.measuring import well_profile
 from brimbook.cast.powders import POWDERS
 from brimbook.draw import section
@@ -21,13 +21,15 @@ def mix_card(answer: Answer, place: str) -> dict[str, Any]:
     place: path of the cast [text].
     """
     said = answer.said
+    figures = figures_below(answer, place, without=f"{place}.cavity")
     return card(
         place, "mix", "Mix", "What to weigh for the cast", answer=("powder", "water"),
-        waiting=_mix_waiting(answer, place), figures=figures_below(answer, place, without=f"{place}.cavity"),
+        waiting=_mix_waiting(answer, place), figures=figures,
         fields=[ask(said, f"{place}.pieces"), _powder_field(said, place), ask(said, f"{place}.mix.water_to_powder"),
                 ask(said, f"{place}.allowance"), ask(said, f"{place}.scooped"), ask(said, f"{place}.left")],
         more=[ask(said, f"{place}.mix.{name}") for name in ("powder.particle_density", "air", "rule")],
-        cautions=cautions.MIX)
+        cautions=cautions.MIX, beside=beside(figures, ("By volume", ("powder", "water")),
+                                             ("Your rule", ("rule_powder", "rule_water")), "rule_allowance"))
 
 
 def wax_card(answer: Answer, place: str) -> dict[str, Any]:
@@ -47,7 +49,9 @@ def wax_card(answer: Answer, place: str) -> dict[str, Any]:
                 ask(said, f"{place}.fragrance.basis")],
         more=[ask(said, f"{place}.{name}") for name in
               ("wax.density_poured", "wax.density_set", "fragrance.density", "dye", "rule")],
-        cautions=cautions.WAX, drawing=section.vessel(well_profile(said, place), "wax", told or ["to the line"]),
+        cautions=cautions.WAX, beside=beside(figures, ("By density", ("wax", "fragrance")),
+                                             ("Your rule", ("rule_wax", "rule_fragrance")), "rule_difference"),
+        drawing=section.vessel(well_profile(said, place), "wax", told or ["to the line"]),
         drawing_text=f"Section of the vessel, wax to the fill line: {', '.join(told) or 'not known yet'}.")
 
 

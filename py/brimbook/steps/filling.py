@@ -132,7 +132,14 @@ def _by_rule(said: Said, place: str, room: Measurement, load: Figure, figures: l
                         numbers=f"{told(room.water, 8, said.display)} × {told(rule, 6, said.display)}",
                         constants=(constant,), uses=(f"{room.place}.volume",), verb="Your rule:")
     weighed = next(figure for figure in figures if figure.key == f"{place}.wax")
-    return [by_rule, _rule_difference(said, place, room, load, by_rule, weighed, constant)]
+    difference = _rule_difference(said, place, room, load, by_rule, weighed, constant)
+    if not load.value:
+        return [by_rule, difference]
+    fragrance = weigh_out(said, f"{place}.rule_fragrance", "Fragrance by your rule", "fragrance",
+                          by_rule.value * load.value, None, formula="wax by your rule × fragrance load of the wax",
+                          numbers=f"{told(by_rule.value, 8, said.display)} × {told(load.value, 6, said.display)}",
+                          uses=(by_rule.key, load.key), verb="Your rule:")
+    return [by_rule, fragrance, difference]
 
 
 def _rule_difference(said: Said, place: str, room: Measurement, load: Figure, by_rule: Figure, weighed: Figure,

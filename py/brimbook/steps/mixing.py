@@ -98,16 +98,20 @@ def _by_rule(said: Said, place: str, cavity: Measurement, per_gram: Figure) -> l
                        numbers=f"{told(pieces, 6, said.display)} × {told(cavity.water, 8, said.display)} × "
                                f"{told(rule, 6, said.display)}", constants=(constant,),
                        uses=(f"{cavity.place}.volume",), verb="Your rule:")
+    rule_water = weigh_out(said, f"{place}.rule_water", "Water by your rule", "water", grams * ratio, None,
+                           formula="powder by your rule × water-to-powder ratio",
+                           numbers=f"{told(grams, 8, said.display)} × {told(ratio, 6, said.display)}", uses=(powder.key,),
+                           verb="Your rule:")
     hidden = mix.allowance_in_rule(rule, cavity.milliliters_per_gram, per_gram.value)
     allowance = Figure(
         f"{place}.rule_allowance", "Allowance in your rule", hidden, "–", show.percent(hidden, said.display),
         formula="rule × mix from one gram of powder ÷ mL of water that shows 1 g − 1",
         numbers=f"({told(rule, 6, said.display)} × {told(per_gram.value, 7, said.display)} ÷ "
                 f"{told(cavity.milliliters_per_gram, 7, said.display)} − 1) × 100",
-        says=f"Your rule: {powder.shown} powder and {show.mass(grams * ratio, said.display)} water. "
+        says=f"Your rule: {powder.shown} powder and {rule_water.shown} water. "
              + _hidden_told(hidden, said),
         constants=(constant,), uses=(powder.key, per_gram.key))
-    return [powder, allowance]
+    return [powder, rule_water, allowance]
 
 
 def _hidden_told(hidden: float, said: Said) -> str:
