@@ -1,0 +1,27 @@
+"""The command line: what may be asked of build.py."""
+
+import argparse
+from collections.abc import Sequence
+
+
+def read(arguments: Sequence[str]) -> argparse.Namespace:
+    """What the person asked for: `.what` is build, serve or test; exits on a mistake."""
+    if arguments and arguments[0] == "test":
+        # Everything after "test" is pytest's own, options included.
+        return argparse.Namespace(what="test", for_pytest=list(arguments[1:]))
+    parser = argparse.ArgumentParser(prog="build.py", description="Build, serve and test Brimbook.")
+    parser.set_defaults(what="build")
+    kinds = parser.add_subparsers(dest="what", metavar="build | serve | test")
+    kinds.add_parser("build", help="build dist/ (the same as no word at all)")
+    serve = kinds.add_parser("serve", help="build dist/ and serve it on this machine")
+    serve.add_argument("--port", type=_port, default=8314, help="the first port to try (8314)")
+    kinds.add_parser("test", help="build and run the tests; what follows goes to pytest")
+    asked = parser.parse_args(arguments)
+    asked.what = asked.what or "build"
+    return asked
+
+
+def _port(text: str) -> int:
+    if not text.isdigit() or not 1 <= int(text) <= 65535:
+        raise argparse.ArgumentTypeError("a port is a number from 1 to 65535")
+    return int(text)
