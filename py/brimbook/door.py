@@ -59,9 +59,12 @@ def _work_out(request: dict[str, Any]) -> dict[str, Any]:
 
 def _share(request: dict[str, Any]) -> dict[str, Any]:
     """A link holds what was understood in a form that reads the same under any settings."""
-    said = understand(request.get("record"), display_of(whole(request.get("settings"))))
+    record = request.get("record")
+    if not isinstance(record, dict):
+        raise link.LinkError("There is no vessel here to share.")
+    said = understand(record, display_of(whole(request.get("settings"))))
     address = str(request.get("address", "")).partition("#")[0]
-    full = f"{address}#{link.to_fragment(tree.copy_with(said.record, said.canonical))}"
+    full = f"{address}#{link.to_fragment(tree.copy_with(record, said.canonical))}"
     name = said.text("name").strip() or "this vessel"
     try:
         return {"link": full, "qr": qr(full), "qr_label": f"QR code of the link to {name}"}

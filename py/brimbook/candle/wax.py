@@ -1,5 +1,7 @@
 """Wax, fragrance and dye that together come to the line; fragrance load on both bases."""
 
+import math
+
 
 def load_of_blend(load_of_wax: float, dye: float = 0.0) -> float:
     """Fragrance load told of the blend, from the load told of the wax [–].
@@ -76,13 +78,14 @@ def density_behind_rule(wax_per_water: float, milliliters_per_gram: float, fragr
     load_of_wax: grams of fragrance for a gram of wax [–].
     dye: grams of dye for a gram of wax [–].
 
-    Without fragrance it is the rule itself told per milliliter.
+    Without fragrance it is the rule itself told per milliliter. Infinite where the
+    fragrance alone would fill the well, so that no wax fits.
 
     >>> round(density_behind_rule(0.834, 1.0029, 1.0, 0.0), 4), round(density_behind_rule(0.834, 1.0029, 1.0, 0.06), 3)
     (0.8316, 0.875)
     """
     room_for_wax = milliliters_per_gram / wax_per_water - load_of_wax / fragrance_density
-    return (1 + dye) / room_for_wax
+    return (1 + dye) / room_for_wax if room_for_wax > 0 else math.inf
 
 
 def sink(volume: float, poured_density: float, set_density: float) -> float:

@@ -13,34 +13,34 @@ class Wax:
     kind: str
     label: str
     hint: str
-    density_poured: str
-    density_set: str
+    density_poured: float | None
+    density_set: float | None
     poured_source: Source
     set_source: Source
 
 
 WAXES = (
-    Wax("soy", "Soy wax", "Hydrogenated vegetable wax for containers.", "0.86 g/mL", "0.92 g/mL",
+    Wax("soy", "Soy wax", "Hydrogenated vegetable wax for containers.", 0.86, 0.92,
         sources.SOY_WAX_POURED, sources.MEMORY),
-    Wax("paraffin", "Paraffin wax", "", "0.77 g/mL", "0.90 g/mL", sources.MEMORY, sources.PARAFFIN_SET),
-    Wax("beeswax", "Beeswax", "", "0.82 g/mL", "0.96 g/mL", sources.MEMORY, sources.BEESWAX_SET),
-    Wax("own", "Another wax", "Weigh a known volume of it, hot and set.", "", "", sources.YOURS, sources.YOURS),
+    Wax("paraffin", "Paraffin wax", "", 0.77, 0.90, sources.MEMORY, sources.PARAFFIN_SET),
+    Wax("beeswax", "Beeswax", "", 0.82, 0.96, sources.MEMORY, sources.BEESWAX_SET),
+    Wax("own", "Another wax", "Weigh a known volume of it, hot and set.", None, None, sources.YOURS, sources.YOURS),
 )
 
 
-def source_of_density(kind: str, basis: str, typed: str) -> Source:
+def source_of_density(kind: str, basis: str, density: float) -> Source:
     """Where the wax density in a record comes from [source].
 
     kind: the wax's kind in the record [text].
     basis: poured or set [text].
-    typed: the density in the record, as text [text].
+    density: in the record, on that basis [g/mL].
 
-    >>> source_of_density("paraffin", "set", "0.90 g/mL").standing
+    >>> source_of_density("paraffin", "set", 0.90).standing
     'second hand'
     """
     known = {wax.kind: wax for wax in WAXES}.get(kind)
     if known is None:
         return sources.YOURS
-    density, source = ((known.density_poured, known.poured_source) if basis == "poured"
-                       else (known.density_set, known.set_source))
-    return source if density == typed else sources.YOURS
+    ours, source = ((known.density_poured, known.poured_source) if basis == "poured"
+                    else (known.density_set, known.set_source))
+    return source if ours == density else sources.YOURS

@@ -76,13 +76,15 @@ def _powder_field(said: Said, place: str) -> dict[str, Any]:
     """Choosing a powder copies its figures into the record, so that a link is whole by itself."""
     mix = f"{place}.mix"
     return ask(said, f"{mix}.powder.kind", choices=[
-        plain_choice(Choice(powder.kind, powder.label, powder.hint), {} if powder.kind == "own" else {
-            f"{mix}.powder.particle_density": powder.particle_density, f"{mix}.water_to_powder": powder.water_to_powder})
+        plain_choice(Choice(powder.kind, powder.label, powder.hint), {} if powder.particle_density is None else {
+            f"{mix}.powder.particle_density": f"{powder.particle_density:.2f} g/mL",
+            f"{mix}.water_to_powder": powder.water_to_powder})
         for powder in POWDERS])
 
 
 def _wax_field(said: Said, place: str) -> dict[str, Any]:
     return ask(said, f"{place}.wax.kind", choices=[
-        plain_choice(Choice(wax.kind, wax.label, wax.hint), {} if wax.kind == "own" else {
-            f"{place}.wax.density_poured": wax.density_poured, f"{place}.wax.density_set": wax.density_set})
+        plain_choice(Choice(wax.kind, wax.label, wax.hint), {} if wax.density_set is None else {
+            f"{place}.wax.density_poured": f"{wax.density_poured:.2f} g/mL",
+            f"{place}.wax.density_set": f"{wax.density_set:.2f} g/mL"})
         for wax in WAXES])

@@ -28,10 +28,11 @@ class Bounds:
 
 @dataclass(frozen=True)
 class _Part:
-    """One number of a text with its unit; value is in that unit."""
+    """One number of a text with its unit; value is in that unit, decimals counts the digits after the mark."""
 
     value: float
     written: str
+    decimals: int
     unit: Unit
 
 
@@ -52,7 +53,7 @@ def read(text: str, kind: str, bounds: Bounds, unit: str = "", mark: str = "eith
     '0.640 kg'
     """
     if len(text) > words.LONGEST:
-        raise QuantityError(f"That is too long for {KINDS[kind].noun}. Type just {KINDS[kind].examples}.")
+        raise QuantityError(f"That is too long for {KINDS[kind].noun}. Type the number and its unit, such as {KINDS[kind].examples}.")
     tidy = words.tidy(text)
     if kind == "ratio":
         return _mix_ratio(tidy, bounds, mark)
@@ -71,6 +72,8 @@ def _not_a_number(tidy: str, kind: Kind) -> str:
 def _parts(tidy: str, kind: Kind) -> list[dict]:
     if re.search(r"\d\s*e\s*[-+]?\s*\d", tidy):
         raise QuantityError(f"Type the number in full, without an “e”: for example {kind.examples}.")
+    if re.search(r"\d\s*-\s*\d", tidy) and not re.search(r"\d-\d+\s*/", tidy):
+        raise QuantityError(f"Type one number, not a range: for example {kind.examples}.")
     try:
         found = words.parts(tidy)
     except QuantityError:
@@ -93,10 +96,14 @@ def _units(found: list[dict], kind: Kind, default: str) -> list[Unit]:
     return units
 
 
+# A degree with no letter is in the maker's own unit.
+_BARE_DEGREES = {"°", "deg", "degs", "degree", "degrees"}
+
+
 def _unit(written: str | None, kind: Kind, default: str, alone: bool) -> Unit:
-    if written is None:
+    if written is None or (kind.name == "temperature" and written.strip(". ") in _BARE_DEGREES):
         if not alone:
-            raise QuantityError(f"Two numbers can't be read as {kind.noun} here. Type {kind.examples}.")
+            raise QuantityError(f"Type a unit with each number, as in {kind.examples}.")
         return UNITS[default] if default else Unit(kind.name, "", "dimensionless")
     word = re.sub(r"[\s.^]", "", re.sub(r"\s*\bper\b\s*", "/", written))
     unit = UNITS.get(word)
@@ -122,16 +129,17 @@ def _wrong_kind(unit: Unit, kind: Kind) -> str:
     return f"{unit.symbol} is {KINDS[unit.kind].noun}, and this asks for {kind.noun}. {_offer(kind)}"
 
 
-def _numbers(part: dict, mark: str) -> list[tuple[float, str]]:
-    """Each value that one number could have, with the text that means it alone."""
+def _numbers(part: dict, mark: str) -> list[tuple[float, str, int]]:
+    """Each value that one number could have, with the text that means it alone and its decimals."""
     sign = "-" if part["sign"] == "-" else ""
     whole, top, bottom = part["whole"], part["top"] or part["top_only"], part["bottom"] or part["bottom_only"]
     if top is None:
-        return [(float(sign + plain), sign + _unmistakable(plain)) for plain in words.readings(part["numeral"], mark)]
+        return [(float(sign + plain), sign + _unmistakable(plain), len(plain.partition(".")[2]))
+                for plain in words.readings(part["numeral"], mark)]
     if int(bottom) == 0:
         raise QuantityError("A fraction can't have 0 below the line. Type it as 1/2 or 0.5.")
     value = int(whole or 0) + int(top) / int(bottom)
-    return [(-value if sign else value, sign + (f"{whole} " if whole else "") + f"{top}/{bottom}")]
+    return [(-value if sign else value, sign + (f"{whole} " if whole else "") + f"{top}/{bottom}", 0)]
 
 
 def _unmistakable(plain: str) -> str:
@@ -145,7 +153,7 @@ def _unmistakable(plain: str) -> str:
 
 
 def _parts_as(numbers: tuple, units: list[Unit]) -> list[_Part]:
-    return [_Part(value, written, unit) for (value, written), unit in zip(numbers, units)]
+    return [_Part(*number, unit) for number, unit in zip(numbers, units)]
 
 
 def _total(parts: list[_Part]) -> float:
@@ -158,13 +166,18 @@ def _canonical(parts: list[_Part]) -> str:
 
 def _too_fine(parts: list[_Part], kind: Kind) -> bool:
     """Is the last digit typed finer than any bench tool shows?"""
-    tail = parts[-1].written.partition(".")[2]
     slope = to_base(1.0, parts[-1].unit) - to_base(0.0, parts[-1].unit)
-    return bool(tail) and slope / 1000 < kind.finest
+    return parts[-1].decimals > 0 and slope / 1000 < kind.finest
+
+
+def _within(value: float, bounds: Bounds) -> bool:
+    """A bound that is told in another unit must hold there too, so a hair over it passes."""
+    hair = 1e-9 * max(abs(bounds.least), abs(bounds.most))
+    return bounds.least - hair <= value <= bounds.most + hair
 
 
 def _the_one_that_fits(tidy: str, meanings: list[list[_Part]], kind: Kind, bounds: Bounds) -> Quantity:
-    sensible = [parts for parts in meanings if bounds.least <= _total(parts) <= bounds.most]
+    sensible = [parts for parts in meanings if _within(_total(parts), bounds)]
     if not sensible:
         raise QuantityError(_out_of_bounds(_total(meanings[0]), kind, bounds))
     if len(sensible) > 1:
@@ -195,31 +208,22 @@ def _mix_ratio(tidy: str, bounds: Bounds, mark: str) -> Quantity:
 
     A castable always has more powder than water, so the larger side is the powder.
     """
-    kind = KINDS["ratio"]
-    sides = [side.strip() for side in re.split(r":|\bto\b", tidy)]
-    percent = len(sides) == 1 and sides[0].endswith("%")
+    sides = [side.strip() for side in re.split(r":|(?<![a-z])to(?![a-z])", tidy)]
     if len(sides) > 2:
         raise QuantityError("A mix has two sides here. Type powder to water, such as 4:1, or the water alone: 0.25.")
-    numbers = [_side(side.removesuffix("%") if percent else side, tidy, mark) for side in sides]
-    value = numbers[0] / numbers[1] if len(numbers) == 2 else numbers[0] / (100 if percent else 1)
-    water_to_powder = 1 / value if value > 1 else value
-    if not bounds.least <= water_to_powder <= bounds.most:
-        raise QuantityError(bounds.says)
-    return Quantity(water_to_powder, _plain_ratio(sides, mark) + (" %" if percent else ""))
+    percent = len(sides) == 1 and sides[0].endswith("%")
+    for numbers in product(*(_side(side.removesuffix("%") if percent else side, tidy, mark) for side in sides)):
+        ratio = numbers[0][0] / (numbers[1][0] if len(numbers) == 2 else 100 if percent else 1)
+        water_to_powder = 1 / ratio if ratio > 1 else ratio
+        if _within(water_to_powder, bounds):
+            return Quantity(water_to_powder, ":".join(number[1] for number in numbers) + (" %" if percent else ""))
+    raise QuantityError(bounds.says)
 
 
-def _side(side: str, tidy: str, mark: str) -> float:
+def _side(side: str, tidy: str, mark: str) -> list[tuple[float, str, int]]:
+    """What one side of a ratio could mean, each with the text that means it alone."""
     found = _parts(side, KINDS["ratio"])
-    values = [value for part in found for value, _ in _numbers(part, "comma" if mark == "comma" else "point")]
-    if len(found) != 1 or len(values) != 1 or found[0]["unit"] or values[0] <= 0:
+    values = _numbers(found[0], mark)
+    if len(found) != 1 or found[0]["unit"] or not values or values[0][0] <= 0:
         raise QuantityError(_not_a_number(tidy, KINDS["ratio"]))
-    return values[0]
-
-
-def _plain_ratio(sides: list[str], mark: str) -> str:
-    texts = []
-    for side in sides:
-        (part,) = words.parts(side.removesuffix("%").strip())
-        ((_, written),) = _numbers(part, "comma" if mark == "comma" else "point")
-        texts.append(written)
-    return ":".join(texts)
+    return values

@@ -1,6 +1,7 @@
 """Quantities shown back to the maker: in their units, to what their scale can show."""
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from brimbook.quantity.units import UNITS, from_base, to_base
@@ -61,7 +62,19 @@ def significant(value: float, digits: int, display: Display) -> str:
     """
     if value == 0:
         return "0"
-    decimals = max(digits - 1 - math.floor(math.log10(abs(value))), 0)
+    return trimmed(value, max(digits - 1 - math.floor(math.log10(abs(value))), 0), display)
+
+
+def trimmed(value: float, decimals: int, display: Display) -> str:
+    """A number with at most so many decimals, without zeros at the end [text].
+
+    value: any finite number [–].
+    decimals: most digits after the mark [count].
+    display: how this maker reads figures [display].
+
+    >>> trimmed(22.50, 3, Display()), trimmed(20.0, 1, Display())
+    ('22.5', '20')
+    """
     shown = number(value, decimals, display)
     mark = "," if display.decimal == "comma" else "."
     return shown.rstrip("0").rstrip(mark) if mark in shown else shown
@@ -77,13 +90,13 @@ def _decimals(step: float) -> int:
     return max(0, -math.floor(math.log10(step) + 1e-9))
 
 
-def _on_scale(grams: float, display: Display) -> tuple[float, float]:
+def _on_scale(grams: float, display: Display, nearest: Callable[[float], int] = round) -> tuple[float, float]:
     """A weight in the unit of the maker's scale, rounded, and the step it was rounded to."""
     value = from_base(grams, display.mass_word)
     step = _step(from_base(display.readability, display.mass_word))
     if 0 < abs(value) < 5 * step:
         step = 10.0 ** (math.floor(math.log10(abs(value))) - 1)
-    return round(round(value / step) * step, 9), step
+    return round(nearest(round(value / step, 9)) * step, 9), step
 
 
 def round_to_scale(grams: float, display: Display) -> float:
@@ -122,7 +135,22 @@ def mass(grams: float, display: Display) -> str:
     >>> mass(1203.4, Display()), mass(1203.4, Display(mass="oz")), mass(1203.4, Display(mass="lb"))
     ('1203 g', '42.45 oz', '2 lb 10.45 oz')
     """
-    value, step = _on_scale(grams, display)
+    return _mass_told(*_on_scale(grams, display), display)
+
+
+def mass_at_least(grams: float, display: Display) -> str:
+    """A weight rounded up to what the scale can show, where less would not do [text].
+
+    grams: weight [g].
+    display: how this maker reads figures [display].
+
+    >>> mass_at_least(95.2, Display())
+    '96 g'
+    """
+    return _mass_told(*_on_scale(grams, display, math.ceil), display)
+
+
+def _mass_told(value: float, step: float, display: Display) -> str:
     if display.mass == "g":
         return f"{number(value, _decimals(step), display)} g"
     pounds = int((value + 1e-9) // _OUNCES_IN_POUND) if display.mass == "lb" else 0
@@ -170,7 +198,7 @@ def length(millimeters: float, display: Display) -> str:
     """
     if display.length == "in":
         return f"{significant(from_base(millimeters, 'in'), 3, display)} in"
-    return f"{number(millimeters, 1, display).removesuffix('.0').removesuffix(',0')} mm"
+    return f"{trimmed(millimeters, 1, display)} mm"
 
 
 def temperature(celsius: float, display: Display) -> str:
@@ -183,7 +211,7 @@ def temperature(celsius: float, display: Display) -> str:
     ('20 °C', '68 °F')
     """
     value, unit = (from_base(celsius, "f"), "°F") if display.temperature == "F" else (celsius, "°C")
-    return f"{number(value, 1, display).removesuffix('.0').removesuffix(',0')} {unit}"
+    return f"{trimmed(value, 1, display)} {unit}"
 
 
 def density(grams_per_milliliter: float, display: Display) -> str:
@@ -208,9 +236,7 @@ def percent(share: float, display: Display, decimals: int = 1) -> str:
     >>> percent(0.0566, display=Display()), percent(0.06, Display())
     ('5.7 %', '6 %')
     """
-    shown = number(share * 100, decimals, display)
-    mark = "," if display.decimal == "comma" else "."
-    return (shown.rstrip("0").rstrip(mark) if mark in shown else shown) + " %"
+    return f"{trimmed(share * 100, decimals, display)} %"
 
 
 def mass_plus_minus(grams: float, display: Display) -> str:
@@ -238,5 +264,7 @@ def plus_minus(value: float, display: Display) -> str:
     if value <= 0:
         return "0"
     power = 10.0 ** (math.floor(math.log10(value)) - 1)
+    if math.ceil(value / power - 1e-9) >= 100:
+        power *= 10
     decimals = 0 if power >= 1 else _decimals(power)
     return number(math.ceil(value / power - 1e-9) * power, decimals, display)

@@ -18,7 +18,7 @@ _PART = re.compile(
     (?: (?P<whole>\d+)(?:\s+|\s*-\s*)(?P<top>\d+)\s*/\s*(?P<bottom>\d+)
       | (?P<top_only>\d+)\s*/\s*(?P<bottom_only>\d+)
       | (?P<numeral>{_NUMERAL}) )
-    \s*(?P<unit>[^\d\s.,+:-](?:[^\d:+-]*[^\d\s.,:+-])?(?:(?<=[mtn])\^?3(?!\s*[a-z"']))?)?\.?""",
+    \s*(?P<unit>[^\d\s.,+:^-](?:[^\d:+^-]*[^\d\s.,:+^-])?(?:(?<=[mtn])\^?3(?!\s*[a-z"']))?)?\.?""",
     re.VERBOSE,
 )
 
@@ -39,10 +39,15 @@ def tidy(text: str) -> str:
 
 
 def _plain(character: str) -> str:
+    """One character in plain ones; what can't be seen, as in pasted text, is left out."""
     digit = unicodedata.decimal(character, None)
     if digit is not None:
         return str(digit)
+    if unicodedata.category(character) == "Cf":
+        return ""
     plain = unicodedata.normalize("NFKC", character)
+    if unicodedata.decomposition(character).startswith("<super>") and plain.isdigit():
+        return f"^{plain}"
     # A ready-made fraction is set apart, so that 27½ does not become 271/2.
     return f" {plain} " if unicodedata.decomposition(character).startswith("<fraction>") else plain
 

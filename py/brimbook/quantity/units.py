@@ -42,7 +42,7 @@ KINDS = {
         Kind("density", "gram / milliliter", "a density", "0.90 g/mL or 56 lb/ft³", 0.0),
         Kind("share", "dimensionless", "a share", "6 % or 1 oz/lb", 0.0),
         Kind("ratio", "dimensionless", "a ratio", "4:1 or 0.25", 0.0),
-        Kind("count", "dimensionless", "a number of pieces", "3", 0.0),
+        Kind("count", "dimensionless", "a number of pieces", "3", 1.0),
         Kind("number", "dimensionless", "a number", "1.88", 0.0),
     )
 }
@@ -58,7 +58,7 @@ _WORDS = (
     ("volume", "L", "liter", "l lt ltr liter liters litre litres"),
     ("volume", "fl oz", "US_fluid_ounce", "floz fluidoz flounce flounces fluidounce fluidounces usfloz"),
     ("volume", "cup", "US_liquid_cup", "cup cups"),
-    ("volume", "pt", "US_liquid_pint", "pt pint pints"),
+    ("volume", "pt", "US_pint", "pt pint pints"),
     ("volume", "qt", "US_liquid_quart", "qt quart quarts"),
     ("volume", "gal", "US_liquid_gallon", "gal gallon gallons"),
     ("volume", "in³", "cubic_inch", "in3 cuin cubicinch cubicinches"),
@@ -67,17 +67,17 @@ _WORDS = (
     ("length", "m", "meter", "m meter meters metre metres"),
     ("length", "in", "inch", 'in inch inches "'),
     ("length", "ft", "foot", "ft foot feet '"),
-    ("temperature", "°C", "degree_Celsius", "c °c degc degreesc celsius ° deg degrees"),
-    ("temperature", "°F", "degree_Fahrenheit", "f °f degf degreesf fahrenheit"),
+    ("temperature", "°C", "degree_Celsius", "c °c degc degreec degreesc celsius"),
+    ("temperature", "°F", "degree_Fahrenheit", "f °f degf degreef degreesf fahrenheit"),
     ("density", "g/mL", "gram / milliliter", "g/ml g/cm3 g/cc kg/l g/ccm"),
     ("density", "kg/m³", "kilogram / meter ** 3", "kg/m3 g/l"),
     ("density", "lb/ft³", "pound / foot ** 3", "lb/ft3 lbs/ft3 lb/cuft pcf"),
     ("density", "lb/gal", "pound / US_liquid_gallon", "lb/gal lbs/gal ppg"),
-    ("share", "%", "percent", "% percent pct"),
+    ("share", "%", "percent", "% percent pct /cent"),
     ("share", "oz/lb", "ounce / pound", "oz/lb oz/pound ounce/pound ounces/pound ounces/lb oz/lbs"),
     ("share", "g/kg", "gram / kilogram", "g/kg"),
     ("count", "pieces", "dimensionless", "pc pcs piece pieces"),
-    ("number", "g/g", "gram / gram", "g/g gpergram"),
+    ("number", "g/g", "gram / gram", "g/g g/gram gram/gram grams/gram"),
 )
 
 UNITS = {word: Unit(kind, symbol, name) for kind, symbol, name, words in _WORDS for word in words.split()}
@@ -110,7 +110,8 @@ def to_base(value: float, unit: Unit) -> float:
     20.0
     """
     slope, offset = _line(unit.name, KINDS[unit.kind].base)
-    return value * slope + offset
+    # Rounded, or 104 °F would lie a hair above 40 °C.
+    return round(value * slope + offset, 10) if offset else value * slope
 
 
 def from_base(value: float, word: str) -> float:

@@ -23,9 +23,7 @@ def blank(display: Display = Display()) -> dict[str, Any]:
     '4:1'
     """
     unit = "g" if display.mass == "g" else "oz"
-    decimals = 3 if unit == "oz" else 2
-    size = from_base(display.readability, unit)
-    readability = f"{f'{size:.{decimals}f}'.rstrip('0').rstrip('.')} {unit}"
+    readability = f"{from_base(display.readability, unit):.4g} {unit}"
     return {
         "version": VERSION, "id": "", "name": "", "made_on": "", "notes": "",
         "casts": [{

@@ -132,6 +132,34 @@ LEAVES = {
 }
 
 
+def _shapes() -> dict[str, type]:
+    """What each part above a leaf must be: a list where its branches are numbered, else named parts."""
+    shapes: dict[str, type] = {"": dict}
+    for path in LEAVES:
+        steps = path.split(".")
+        for end in range(1, len(steps)):
+            shapes[".".join(steps[:end])] = list if steps[end] == "*" else dict
+    return shapes
+
+
+SHAPES = _shapes()
+
+
+def shape_at(path: str) -> type | None:
+    """Whether a part of the record is a list or has named parts; nothing for a leaf or an unknown part [type].
+
+    path: as in casts.0 [text].
+
+    >>> shape_at("casts"), shape_at("casts.0"), shape_at("casts.0.pieces")
+    (<class 'list'>, <class 'dict'>, None)
+    """
+    return SHAPES.get(_starred(path))
+
+
+def _starred(path: str) -> str:
+    return ".".join("*" if step.isdigit() else step for step in path.split("."))
+
+
 @lru_cache(maxsize=1024)
 def leaf_at(path: str) -> Leaf | None:
     """What a path of the record holds, or nothing where none is known [leaf].
@@ -141,4 +169,4 @@ def leaf_at(path: str) -> Leaf | None:
     >>> leaf_at("casts.0.pieces").label
     'Pieces'
     """
-    return LEAVES.get(".".join("*" if step.isdigit() else step for step in path.split(".")))
+    return LEAVES.get(_starred(path))

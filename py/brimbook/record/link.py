@@ -6,6 +6,7 @@ the words of version 1. That dictionary never changes: links live for ever.
 
 import base64
 import json
+import math
 import re
 import zlib
 from typing import Any
@@ -31,7 +32,10 @@ def to_fragment(record: dict[str, Any]) -> str:
     >>> to_fragment({"name": "Tide cup"})[:2]
     '1.'
     """
-    plain = json.dumps(_without_empty(record), ensure_ascii=False, separators=(",", ":")).encode("utf-8")
+    if not isinstance(record, dict) or not tree.within_limits(record):
+        raise LinkError("There is no vessel here that a link could hold.")
+    # Half an emoji, as a cut text can leave it, has no bytes of its own: a question mark stands for it.
+    plain = json.dumps(_without_empty(record), ensure_ascii=False, separators=(",", ":")).encode("utf-8", "replace")
     if len(plain) > LARGEST_RECORD:
         raise LinkError("This vessel is too large for a link. Shorten its notes.")
     packer = zlib.compressobj(9, zlib.DEFLATED, 15, 9, zlib.Z_DEFAULT_STRATEGY, WORDS_1)
@@ -89,9 +93,16 @@ def _unpack(body: str) -> bytes:
 
 def _parse(plain: bytes) -> Any:
     try:
-        return json.loads(plain.decode("utf-8"), parse_constant=_refuse)
+        return json.loads(plain.decode("utf-8"), parse_constant=_refuse, parse_float=_finite)
     except (ValueError, RecursionError):
         raise LinkError("This link is damaged: what it holds can't be read. Ask for it again.") from None
+
+
+def _finite(number: str) -> float:
+    value = float(number)
+    if not math.isfinite(value):
+        raise ValueError(number)
+    return value
 
 
 def _refuse(constant: str) -> None:

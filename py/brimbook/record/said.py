@@ -1,6 +1,7 @@
 """What the maker said: every leaf of a record read, all faults reported at once."""
 
 import datetime
+import re
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -8,8 +9,9 @@ from brimbook.quantity import show
 from brimbook.quantity.error import QuantityError
 from brimbook.quantity.read import read
 from brimbook.quantity.show import Display
+from brimbook.quantity.units import from_base
 from brimbook.record import tree
-from brimbook.record.fields import VERSION, Leaf, leaf_at
+from brimbook.record.fields import VERSION, Leaf, leaf_at, shape_at
 
 QUANTITIES = {"mass", "volume", "length", "temperature", "density", "share", "ratio", "count", "number"}
 
@@ -60,14 +62,20 @@ class Said:
             return None
         return _understand(leaf, leaf.usual, self.display)[0]
 
+    def is_usual(self, path: str) -> bool:
+        """Does the usual value stand at a place, typed or not, however it is spelled [yes or no]?
+
+        path: a leaf of the record [text].
+        """
+        leaf, value = leaf_at(path), self.value(path)
+        return value is not None and value == _understand(leaf, leaf.usual, self.display)[0]
+
     def count(self, path: str) -> int:
-        """How many items a list of the record has [count].
+        """How many items a list of the record has; none where there is no list [count].
 
         path: a list of the record [text].
         """
-        part: Any = self.record
-        for step in path.split("."):
-            part = part[int(step)] if isinstance(part, list) else part.get(step, []) if isinstance(part, dict) else []
+        part = dict(tree.parts(self.record)).get(path)
         return len(part) if isinstance(part, list) else 0
 
     def fault(self, path: str, sentence: str) -> None:
@@ -94,21 +102,26 @@ def understand(record: Any, display: Display) -> Said:
         said.faults.append(Fault("", "The vessel", "This is not a vessel's record. Open another link, or start anew."))
         return said
     said = Said(record, display)
-    for path, leaf_text in tree.leaves(record):
-        _take(said, path, leaf_text)
+    for path, part in tree.parts(record):
+        _take(said, path, part)
     return said
 
 
-def _take(said: Said, path: str, text: Any) -> None:
-    leaf = leaf_at(path)
-    if path == "version" and text != VERSION:
+def _take(said: Said, path: str, part: Any) -> None:
+    leaf, shape = leaf_at(path), shape_at(path)
+    if path == "version" and str(part) != str(VERSION):
         newer = "This vessel was kept by another version of this page; what is not known here is kept as it is."
         said.faults.append(Fault(path, "The vessel", newer))
-    if leaf is None or path == "version":
-        return
-    if not isinstance(text, str):
+    elif shape is not None and not isinstance(part, shape):
+        said.faults.append(Fault(path, "The vessel", "A part of this vessel can't be read. It is kept as it is."))
+    elif leaf is not None and isinstance(part, str):
+        _take_text(said, path, leaf, part)
+    elif leaf is not None:
+        said.texts[path] = str(part)
         said.faults.append(Fault(path, leaf.label, f"{leaf.label} can't be read. Type it again."))
-        return
+
+
+def _take_text(said: Said, path: str, leaf: Leaf, text: str) -> None:
     said.texts[path] = text
     if not text.strip():
         return
@@ -174,36 +187,45 @@ def echo(said: Said, path: str) -> str:
     if leaf is None or value is None or leaf.kind not in QUANTITIES:
         return ""
     canonical = localize(said.canonical[path], said.display)
-    shown = _shown(leaf.kind, value, said.display)
-    return canonical if shown in ("", canonical) else f"{canonical} = {shown}"
+    shown = _in_other_words(leaf.kind, value, said)
+    return f"{canonical} = {shown}" if shown and not _in_own_words(leaf.kind, said.canonical[path], said) else canonical
 
 
 def localize(canonical: str, display: Display) -> str:
-    """A canonical text with the maker's decimal mark [text].
+    """A canonical text as the maker would write it [text].
 
     canonical: as Quantity.canonical [text].
     display: how this maker reads figures [display].
 
-    >>> localize("0.25", Display(decimal="comma"))
-    '0,25'
+    >>> localize("0.25", Display(decimal="comma")), localize("1.2340 kg", Display())
+    ('0,25', '1.234 kg')
     """
-    return canonical.replace(".", ",") if display.decimal == "comma" else canonical
+    # The zero that keeps a point from being read as a mark of thousands is not the maker's.
+    plain = re.sub(r"(\.\d{3})0(?!\d)", r"\1", canonical)
+    return plain.replace(".", ",") if display.decimal == "comma" else plain
 
 
-def _shown(kind: str, value: float, display: Display) -> str:
-    if kind == "mass":
-        return _as_typed_mass(value, display)
+def _in_own_words(kind: str, canonical: str, said: Said) -> bool:
+    """Was it typed just as this maker's figures are shown?"""
+    if kind == "mass" and said.display.mass == "lb":
+        return canonical.endswith(("lb", "oz"))
+    number, _, unit = canonical.rpartition(" ")
+    return bool(number) and " " not in number and unit == bare_unit(kind, said.display)
+
+
+# As finely as each unit is typed at a bench.
+_DECIMALS = {"g": 1, "oz": 3, "mm": 2, "in": 3, "g/mL": 4}
+
+
+def _in_other_words(kind: str, value: float, said: Said) -> str:
+    """The same told in the maker's own unit, as exactly as it was typed."""
+    told = show.significant
     if kind == "ratio":
-        parts = f"{show.significant(1 / value, 3, display)} parts powder to 1 of water"
-        return f"{parts}, water {show.percent(value, display)} of the powder"
+        parts = f"{told(1 / value, 3, said.display)} parts powder to 1 of water"
+        return f"{parts}, water {show.percent(value, said.display)} of the powder"
+    if kind in ("mass", "length", "density"):
+        unit = bare_unit(kind, said.display)
+        return f"{show.trimmed(from_base(value, unit.lower()), _DECIMALS[unit], said.display)} {unit}"
     if kind == "share":
-        return show.percent(value, display, 2)
-    told = {"length": show.length, "temperature": show.temperature, "volume": show.volume, "density": show.density}
-    return told[kind](value, display) if kind in told else ""
-
-
-def _as_typed_mass(value: float, display: Display) -> str:
-    """An entry is told back as exactly as it was typed, not rounded to the scale."""
-    exact = Display(display.mass, display.length, display.temperature, display.decimal, min(display.readability, 0.1))
-    shown = show.mass(value, exact)
-    return shown.replace(".0 g", " g").replace(",0 g", " g")
+        return f"{told(value * 100, 4, said.display)} %"
+    return show.temperature(value, said.display) if kind == "temperature" else ""

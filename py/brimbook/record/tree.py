@@ -1,30 +1,24 @@
 """Walk a record by path: read a leaf, and make a copy with other leaves."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import Any
 
 DEEPEST = 12
 MOST_LEAVES = 3000
 
 
-def leaves(tree: Any, path: str = "") -> Iterator[tuple[str, Any]]:
-    """Every leaf of a record with its path, in order [path and leaf].
+def parts(tree: Any, path: str = "") -> Iterator[tuple[str, Any]]:
+    """Every part of a record with its path, each before those inside it [path and part].
 
     tree: a record, or a part of one [record].
     path: where that part stands [text].
 
-    >>> list(leaves({"casts": [{"pieces": "2"}]}))
-    [('casts.0.pieces', '2')]
+    >>> list(parts({"casts": [{"pieces": "2"}]}))[1:]
+    [('casts', [{'pieces': '2'}]), ('casts.0', {'pieces': '2'}), ('casts.0.pieces', '2')]
     """
-    if isinstance(tree, dict):
-        branches = tree.items()
-    elif isinstance(tree, list):
-        branches = enumerate(tree)
-    else:
-        yield path, tree
-        return
-    for step, branch in branches:
-        yield from leaves(branch, f"{path}.{step}" if path else str(step))
+    yield path, tree
+    for step, branch in _branches(tree):
+        yield from parts(branch, _below(path, step))
 
 
 def copy_with(tree: Any, texts: dict[str, str], path: str = "") -> Any:
@@ -37,11 +31,22 @@ def copy_with(tree: Any, texts: dict[str, str], path: str = "") -> Any:
     >>> copy_with({"casts": [{"pieces": "2"}]}, {"casts.0.pieces": "3"})
     {'casts': [{'pieces': '3'}]}
     """
+    branches = {step: copy_with(branch, texts, _below(path, step)) for step, branch in _branches(tree)}
     if isinstance(tree, dict):
-        return {step: copy_with(branch, texts, f"{path}.{step}" if path else step) for step, branch in tree.items()}
-    if isinstance(tree, list):
-        return [copy_with(branch, texts, f"{path}.{step}" if path else str(step)) for step, branch in enumerate(tree)]
-    return texts.get(path, tree)
+        return branches
+    return list(branches.values()) if isinstance(tree, list) else texts.get(path, tree)
+
+
+def _branches(part: Any) -> Iterable[tuple[Any, Any]]:
+    if isinstance(part, dict):
+        return part.items()
+    return enumerate(part) if isinstance(part, list) else ()
+
+
+def _below(path: str, step: Any) -> str:
+    """The path of a branch. A name that holds a dot must not pass for a path of its own."""
+    name = str(step).replace(".", "\u2024")
+    return f"{path}.{name}" if path else name
 
 
 def within_limits(tree: Any) -> bool:
@@ -54,14 +59,8 @@ def within_limits(tree: Any) -> bool:
     """
     seen, level = 0, [tree]
     for _ in range(DEEPEST):
-        level = [branch for part in level for branch in _branches(part)]
+        level = [branch for part in level for _, branch in _branches(part)]
         seen += len(level)
         if not level or seen > MOST_LEAVES:
             break
     return not level and seen <= MOST_LEAVES
-
-
-def _branches(part: Any) -> list[Any]:
-    if isinstance(part, dict):
-        return list(part.values())
-    return part if isinstance(part, list) else []

@@ -6,8 +6,9 @@ from brimbook.figure import Constant, Figure
 from brimbook.quantity import show
 from brimbook.record.said import Said
 from brimbook.steps.measure import Measurement
-from brimbook.steps.weighing import sum_as_weighed, weigh_out
+from brimbook.steps.weighing import practice_or_yours, sum_as_weighed, weigh_out
 
+_HEAVIEST_WAX = 1.6
 _TOLD_BASIS = {"poured": "hot, as poured", "set": "cold, as set"}
 
 
@@ -26,7 +27,9 @@ def filling(said: Said, place: str, room: Measurement) -> list[Figure]:
     per_gram = _blend_per_gram(said, place, load.value)
     figures = [load, _load_of_blend(said, place, load), per_gram, *_weigh_outs(said, place, room, load, per_gram)]
     poured, cold = (said.value(f"{place}.wax.density_{state}") for state in ("poured", "set"))
-    if poured is not None and cold is not None:
+    if None not in (poured, cold) and cold < poured:
+        said.fault(f"{place}.wax.density_set", "Cold wax is denser than hot wax. Were the two densities swapped?")
+    elif None not in (poured, cold):
         figures.append(_sink(said, place, room, poured, cold))
     return figures + _by_rule(said, place, room, load, figures)
 
@@ -64,16 +67,15 @@ def _blend_per_gram(said: Said, place: str, load: float) -> Figure:
     density, oil = said.value(f"{place}.wax.density_{basis}"), said.value(f"{place}.fragrance.density")
     value = wax.volume_per_gram_of_wax(density, oil, load, dye)
     told = show.significant
-    source = waxes.source_of_density(said.text(f"{place}.wax.kind"), basis,
-                                     said.text(f"{place}.wax.density_{basis}").strip())
-    oil_source = sources.PRACTICE if said.text(f"{place}.fragrance.density").strip() in ("", "1 g/mL") else sources.YOURS
+    source = waxes.source_of_density(said.text(f"{place}.wax.kind"), basis, density)
     return Figure(
         f"{place}.blend_per_gram", "Blend from one gram of wax", value, "mL/g", f"{told(value, 4, said.display)} mL",
         "(1 + dye) ÷ density of wax + fragrance load of the wax ÷ density of fragrance",
         f"(1 + {told(dye, 4, said.display)}) ÷ {told(density, 6, said.display)} + {told(load, 6, said.display)} ÷ "
         f"{told(oil, 6, said.display)}",
         constants=(Constant(f"Density of the wax, {_TOLD_BASIS[basis]}", show.density(density, said.display), source),
-                   Constant("Density of the fragrance", show.density(oil, said.display), oil_source)))
+                   practice_or_yours(said, f"{place}.fragrance.density", "Density of the fragrance",
+                                     show.density(oil, said.display))))
 
 
 def _weigh_outs(said: Said, place: str, room: Measurement, load: Figure, per_gram: Figure) -> list[Figure]:
@@ -115,7 +117,7 @@ def _sink(said: Said, place: str, room: Measurement, poured: float, cold: float)
         uses=(f"{room.place}.volume",),
         constants=tuple(
             Constant(f"Density of the wax, {_TOLD_BASIS[state]}", show.density(density, said.display),
-                     waxes.source_of_density(kind, state, said.text(f"{place}.wax.density_{state}").strip()))
+                     waxes.source_of_density(kind, state, density))
             for state, density in (("poured", poured), ("set", cold))),
         spread="For the wax alone; fragrance shrinks less.")
 
@@ -125,8 +127,8 @@ def _by_rule(said: Said, place: str, room: Measurement, load: Figure, figures: l
     if rule is None:
         return []
     told = show.significant
-    standing = sources.PRACTICE if said.text(f"{place}.rule").strip() in ("", "0.834") else sources.YOURS
-    constant = Constant("Wax for a gram of water to the line", f"{told(rule, 6, said.display)} g", standing)
+    constant = practice_or_yours(said, f"{place}.rule", "Wax for a gram of water to the line",
+                                 f"{told(rule, 6, said.display)} g")
     by_rule = weigh_out(said, f"{place}.rule_wax", "Wax by your rule", "wax", wax.wax_by_rule(room.water, rule), None,
                         formula="water to the line × rule",
                         numbers=f"{told(room.water, 8, said.display)} × {told(rule, 6, said.display)}",
@@ -151,9 +153,12 @@ def _rule_difference(said: Said, place: str, room: Measurement, load: Figure, by
     yours = said.value(f"{place}.wax.density_{basis}")
     told = show.significant
     more = "more" if difference >= 0 else "less"
-    says = f"Your rule: {by_rule.shown} wax, {show.percent(abs(difference), said.display)} {more}. With this fragrance it " \
-           f"comes to the line for a wax of {told(fits, 3, said.display)} g/mL; yours is {told(yours, 3, said.display)} " \
-           f"g/mL {_TOLD_BASIS[basis]}"
+    says = f"Your rule: {by_rule.shown} wax, {show.percent(abs(difference), said.display)} {more}. "
+    if _HEAVIEST_WAX < fits:
+        says += "With this much fragrance it fits no wax: it comes above the line"
+    else:
+        says += f"With this fragrance it comes to the line for a wax of {told(fits, 3, said.display)} g/mL; yours is " \
+                f"{told(yours, 3, said.display)} g/mL {_TOLD_BASIS[basis]}"
     return Figure(
         f"{place}.rule_difference", "Your rule beside it", difference, "–", show.percent(difference, said.display),
         "wax by your rule ÷ wax − 1",

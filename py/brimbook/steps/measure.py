@@ -51,7 +51,8 @@ def measure(said: Said, place: str, porous: bool = False) -> Measurement | None:
     way = said.value(f"{place}.way")
     if way == "dimensions":
         return _by_dimensions(said, place)
-    if way is None or _needed(said, place, "temperature", "readability", "line_error") is None:
+    names = ("readability", "line_error") if way == "dry_filler" else ("temperature", "readability", "line_error")
+    if way is None or _needed(said, place, *names) is None:
         return None
     nets = _nets(said, place, way)
     if not nets:
@@ -64,8 +65,8 @@ def _needed(said: Said, place: str, *names: str) -> list[float] | None:
     return None if None in values else values
 
 
-def _nets(said: Said, place: str, way: str) -> list[tuple[float, str]]:
-    """Each reading's weight and how it was come by; empty while one of them is faulty."""
+def _nets(said: Said, place: str, way: str) -> list[tuple[float, str, int]]:
+    """Each reading's weight, how it was come by, and its number; empty while one of them is faulty."""
     nets = []
     for row in range(said.count(f"{place}.readings")):
         paths = [f"{place}.readings.{row}.{part}" for part in READINGS[way]]
@@ -77,16 +78,16 @@ def _nets(said: Said, place: str, way: str) -> list[tuple[float, str]]:
         if len(values) == 2 and values[0] <= values[1]:
             said.fault(paths[0], _SWAPPED[way])
             return []
-        numbers = " − ".join(show.significant(value, 6, said.display) for value in values)
-        nets.append((values[0] - sum(values[1:]), numbers))
+        numbers = " − ".join(show.significant(value, 10, said.display) for value in values)
+        nets.append((values[0] - sum(values[1:]), numbers, row + 1))
     return nets
 
 
-def _net_figure(said: Said, place: str, way: str, nets: list[tuple[float, str]]) -> Figure:
-    values = [value for value, _ in nets]
+def _net_figure(said: Said, place: str, way: str, nets: list[tuple[float, str, int]]) -> Figure:
+    values = [value for value, _, _ in nets]
     numbers = nets[0][1]
     if len(nets) > 1:
-        numbers = f"({' + '.join(f'({each})' if '−' in each else each for _, each in nets)}) ÷ {len(nets)}"
+        numbers = f"({' + '.join(f'({each})' if '−' in each else each for _, each, _ in nets)}) ÷ {len(nets)}"
     label = "Filler" if way == "dry_filler" else "Water"
     parts = {"full_minus_empty": "full − empty", "jug": "jug before − jug after"}.get(way, f"{label.lower()} weighed")
     average = readings.mean(values)
@@ -105,7 +106,7 @@ def _finely(grams: float, said: Said) -> str:
 def _spread_figure(said: Said, place: str, values: list[float]) -> Figure:
     spread, average = readings.standard_deviation(values), readings.mean(values)
     told = show.significant
-    squares = " + ".join(f"({told(value, 6, said.display)} − {told(average, 8, said.display)})²" for value in values)
+    squares = " + ".join(f"({told(value, 10, said.display)} − {told(average, 12, said.display)})²" for value in values)
     return Figure(
         f"{place}.spread", "Spread of the readings", spread, "g", show.small_mass(spread, said.display),
         worked=f"{told(spread, 3, said.display)} g",
@@ -115,7 +116,7 @@ def _spread_figure(said: Said, place: str, values: list[float]) -> Figure:
 
 
 def _by_water(said: Said, place: str, way: str, nets: list, porous: bool) -> Measurement:
-    values = [value for value, _ in nets]
+    values = [value for value, _, _ in nets]
     temperature = said.value(f"{place}.temperature")
     per_gram = water.milliliters_per_gram(temperature)
     net = _net_figure(said, place, way, nets)
@@ -137,7 +138,7 @@ def _by_water(said: Said, place: str, way: str, nets: list, porous: bool) -> Mea
             Constant(f"Water {at}: mL for 1 g in air", factor, sources.AIR_BUOYANCY)),
         uses=(net.key,), spread=_spread_told(said, place, per_gram * scale, per_gram * spread, len(values), line_told))
     figures = [net, *([_spread_figure(said, place, values)] if len(values) > 1 else []), figure]
-    notes = _stray_notes(said, place, values) + _drink_notes(way, porous)
+    notes = _stray_notes(said, place, nets) + _drink_notes(way, porous)
     return Measurement(place, volume, plus_minus, net.value, per_gram, figures, notes)
 
 
@@ -149,7 +150,8 @@ def _line(said: Said, place: str) -> tuple[float, str]:
     """The ± of the fill line over the opening's area, and how it is told."""
     across, other = said.value(f"{place}.opening_across"), said.value(f"{place}.opening_other")
     error = said.value(f"{place}.line_error")
-    if across is None:
+    faulty = other is None and said.typed(f"{place}.opening_other")
+    if across is None or faulty:
         return 0.0, "the fill line is left out: type how wide the opening is to count it"
     area = solids.opening_area(across, other)
     plus_minus = area * error / 1000
@@ -170,11 +172,12 @@ def _plus_minus_shown(plus_minus: float, said: Said) -> str:
     return f"± {show.plus_minus(plus_minus, said.display)} mL"
 
 
-def _stray_notes(said: Said, place: str, values: list[float]) -> list[str]:
+def _stray_notes(said: Said, place: str, nets: list) -> list[str]:
+    values = [value for value, _, _ in nets]
     odd = readings.stray(values, said.value(f"{place}.readability"))
     if odd is None:
         return []
-    return [f"Reading {odd + 1}, {show.mass(values[odd], said.display)}, stands apart from the others. It is still "
+    return [f"Reading {nets[odd][2]}, {show.mass(values[odd], said.display)}, stands apart from the others. It is still "
             f"counted: weigh again, or remove it if you know what went wrong."]
 
 
@@ -192,7 +195,7 @@ def _by_filler(said: Said, place: str, nets: list) -> Measurement | None:
     density = said.value(f"{place}.filler_density")
     if density is None:
         return None
-    values = [value for value, _ in nets]
+    values = [value for value, _, _ in nets]
     net = _net_figure(said, place, "dry_filler", nets)
     scale, spread = _scale_and_spread(said, place, values)
     line, line_told = _line(said, place)
@@ -207,7 +210,7 @@ def _by_filler(said: Said, place: str, nets: list) -> Measurement | None:
         uses=(net.key,),
         spread=_spread_told(said, place, scale / density, spread / density, len(values), line_told)
         + " How tightly the filler packs is not in it.")
-    notes = [*_stray_notes(said, place, values), "Filler packs tighter when it is tapped: fill the vessel just as you "
+    notes = [*_stray_notes(said, place, nets), "Filler packs tighter when it is tapped: fill the vessel just as you "
              "filled the cup that you weighed."]
     figures = [net, *([_spread_figure(said, place, values)] if len(values) > 1 else []), figure]
     return _with_water(place, volume, plus_minus, figures, notes)

@@ -1,5 +1,7 @@
 """The mix: from the cavity's volume to powder and water, by absolute volume and by the maker's rule."""
 
+import math
+
 from brimbook import sources
 from brimbook.cast import mix, powders
 from brimbook.figure import Constant, Figure
@@ -7,7 +9,7 @@ from brimbook.fill import water
 from brimbook.quantity import show
 from brimbook.record.said import Said
 from brimbook.steps.measure import Measurement
-from brimbook.steps.weighing import sum_as_weighed, weigh_out
+from brimbook.steps.weighing import practice_or_yours, sum_as_weighed, weigh_out
 
 
 def mixing(said: Said, place: str, cavity: Measurement) -> list[Figure]:
@@ -39,14 +41,8 @@ def _mix_needed(said: Said, place: str, cavity: Measurement) -> Figure:
                 f" × (1 + {told(allowance, 4, said.display)})",
         plus_minus=volume * cavity.relative,
         plus_minus_shown=f"± {show.plus_minus(volume * cavity.relative, said.display)} mL",
-        constants=(_typed_constant(said, f"{place}.allowance", "Allowance", show.percent(allowance, said.display),
-                                   "10 %", sources.PRACTICE),),
+        constants=(practice_or_yours(said, f"{place}.allowance", "Allowance", show.percent(allowance, said.display)),),
         uses=(f"{cavity.place}.volume",))
-
-
-def _typed_constant(said: Said, path: str, name: str, shown: str, usual: str, source: sources.Source) -> Constant:
-    """A constant that is the page's until the maker types another."""
-    return Constant(name, shown, source if said.text(path).strip() in ("", usual) else sources.YOURS)
 
 
 def _mix_per_gram(said: Said, place: str) -> Figure:
@@ -55,8 +51,7 @@ def _mix_per_gram(said: Said, place: str) -> Figure:
     mixing_water = water.density(water.USUAL_TEMPERATURE)
     value = mix.volume_per_gram_of_powder(density, ratio, mixing_water, air)
     told = show.significant
-    source = powders.source_of_density(said.text(f"{place}.mix.powder.kind"),
-                                       said.text(f"{place}.mix.powder.particle_density").strip())
+    source = powders.source_of_density(said.text(f"{place}.mix.powder.kind"), density)
     return Figure(
         f"{place}.mix_per_gram", "Mix from one gram of powder", value, "mL/g", f"{told(value, 4, said.display)} mL",
         formula="(1 ÷ particle density + water-to-powder ratio ÷ density of water) ÷ (1 − air)",
@@ -90,8 +85,8 @@ def _by_rule(said: Said, place: str, cavity: Measurement, per_gram: Figure) -> l
         return []
     told = show.significant
     ratio = said.value(f"{place}.mix.water_to_powder")
-    constant = _typed_constant(said, f"{place}.mix.rule", "Powder for a gram of water in the mold",
-                               f"{told(rule, 6, said.display)} g", "1.88", sources.PRACTICE)
+    constant = practice_or_yours(said, f"{place}.mix.rule", "Powder for a gram of water in the mold",
+                               f"{told(rule, 6, said.display)} g")
     grams = mix.powder_by_rule(cavity.water, rule) * pieces
     powder = weigh_out(said, f"{place}.rule_powder", "Powder by your rule", "powder", grams, None,
                        formula="pieces × water in the mold × rule",
@@ -158,7 +153,7 @@ def _spare_told(said: Said, spare: float, plus_minus: float, bare: float, per_gr
     if spare > 0:
         return f"It fills the mold: {show.volume(spare, said.display)} over, " \
                f"{show.percent(spare / bare, said.display)} for the bowl and the tools"
-    more = show.mass(-spare / per_gram, said.display)
+    more = show.mass_at_least(-spare / per_gram, said.display)
     return f"It does not fill the mold: short by {show.volume(-spare, said.display)}. Scoop at least {more} more"
 
 
@@ -178,7 +173,7 @@ def _left(said: Said, place: str, cavity: Measurement, per_gram: Figure) -> list
         says += f", with {show.mass(pieces * piece / per_gram.value * ratio, said.display)} of water for " \
                 f"{show.mass(pieces * piece / per_gram.value, said.display)} of it"
     else:
-        says += f": enough for {show.percent(share, said.display, 0)} of one"
+        says += f": enough for {show.percent(math.floor(share * 100 + 1e-9) / 100, said.display, 0)} of one"
     return [Figure(
         f"{place}.left_pieces", "Pieces from what is left", share, "pieces", told(share, 3, said.display),
         formula="powder left × mix from one gram of powder ÷ (cavity × (1 + allowance)), whole pieces of it",

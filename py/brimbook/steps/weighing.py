@@ -1,5 +1,6 @@
 """What to weigh out: one ingredient as the maker's scale can show it, and the sum of several."""
 
+from brimbook import sources
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show
 from brimbook.record.said import Said
@@ -43,6 +44,17 @@ def _coarse_notes(said: Said, grams: float, noun: str) -> tuple[str, ...]:
         return (f"Your scale can't weigh this {noun}: use a finer one, or make a larger batch.",)
     return (f"One step of your scale is {show.percent(step / grams, said.display, 0)} of this {noun}: "
             f"use a finer scale for it, or make a larger batch.",)
+
+
+def practice_or_yours(said: Said, path: str, name: str, shown: str) -> Constant:
+    """A constant that is common practice until the maker types another [constant].
+
+    said: the record as understood [said].
+    path: the leaf of the record that holds it [text].
+    name: what it is called [text].
+    shown: it, with its unit [text].
+    """
+    return Constant(name, shown, sources.PRACTICE if said.is_usual(path) else sources.YOURS)
 
 
 def sum_as_weighed(said: Said, key: str, label: str, parts: list[Figure]) -> Figure:

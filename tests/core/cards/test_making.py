@@ -1,0 +1,61 @@
+"""The cards that weigh out: what stands on them, and what they say while they wait."""
+
+import pytest
+from vessels import put, sheet, vessel
+
+from brimbook.record import blank
+
+
+def card(record, name, **settings):
+    return next(card for card in sheet(record, **settings)["cards"] if card["id"] == name)
+
+
+def test_the_closed_cards_carry_what_to_weigh():
+    assert [answer["shown"] for answer in card(vessel(), "mix")["answer"]] == ["1205 g", "301 g"]
+    assert [answer["shown"] for answer in card(vessel(), "wax")["answer"]] == ["246 g", "15 g"]
+    assert [answer["label"] for answer in card(vessel(), "wax")["answer"]] == ["Wax", "Fragrance"]
+
+
+@pytest.mark.parametrize(("path", "text", "name", "words"), [
+    ("casts.0.cavity.readings.0.water", "", "mix", "once the mold is measured"),
+    ("casts.0.mix.powder.particle_density", "", "mix", "particle density of your powder"),
+    ("casts.0.allowance", "lots", "mix", "Mend the entry"),
+    ("wells.0.fill.readings.0.water", "", "wax", "once the well is measured"),
+    ("wells.0.wax.density_poured", "", "wax", "density of your wax"),
+    ("wells.0.fragrance.load", "lots", "wax", "Mend the entry"),
+])
+def test_while_it_waits_a_card_says_for_what(path, text, name, words):
+    waiting = card(put(vessel(), path, text), name)
+    assert waiting["answer"] == [] and words in waiting["waiting"]
+
+
+def test_a_mended_entry_is_one_that_the_card_shows():
+    record = put(vessel(), "casts.0.allowance", "lots")
+    shown = card(record, "mix")
+    assert [field["path"] for field in [*shown["fields"], *shown["more"]] if field["fault"]] == ["casts.0.allowance"]
+
+
+def test_the_wax_drawing_tells_what_is_in_it():
+    wax = card(vessel(wells__0__dye="0.5 %"), "wax")
+    assert wax["drawing_text"].endswith("245 g wax, 15 g fragrance, 1.2 g dye.")
+    assert "245 g wax" in wax["drawing"]
+
+
+def test_a_blank_vessel_waits_on_every_card():
+    for each in sheet(blank.blank())["cards"]:
+        assert each["answer"] == [] and each["waiting"].endswith(".")
+
+
+def test_every_leaf_of_a_cast_and_a_well_is_asked_somewhere():
+    from brimbook.record.fields import LEAVES
+
+    asked = set()
+    for way in ("on_scale", "full_minus_empty", "jug", "poured_out", "dry_filler", "dimensions"):
+        for solid in ("cylinder", "tapered", "box"):
+            record = vessel()
+            for fill in ("casts.0.cavity", "wells.0.fill"):
+                put(put(record, f"{fill}.way", way), f"{fill}.solid", solid)
+            for each in sheet(record)["cards"]:
+                asked |= {".".join("*" if step.isdigit() else step for step in field["path"].split("."))
+                          for field in [*each["fields"], *each["more"]]}
+    assert asked == {path for path in LEAVES if path.startswith(("casts", "wells"))}

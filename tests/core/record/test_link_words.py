@@ -1,0 +1,15 @@
+"""The words of version 1 links never change: one letter more and every old link is lost."""
+
+import hashlib
+
+from brimbook.record.link_words import WORDS_1
+
+SHA256 = "8906d9f1d80b5fee6f4a35f00909352beedfed504153dcd5d115b1cfeb981026"
+
+
+def test_the_words_of_version_1_are_as_they_were():
+    assert hashlib.sha256(WORDS_1).hexdigest() == SHA256
+
+
+def test_they_are_within_what_deflate_can_see():
+    assert len(WORDS_1) <= 32_768 - 262

@@ -1,0 +1,172 @@
+"""The door: JSON in, JSON out, whatever comes in."""
+
+import json
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from vessels import ANYTHING, DISPLAYS, ask, bent_vessels, fields, full_vessel, put, vessel
+
+from brimbook import door
+from brimbook.record import blank
+
+NAMES = sorted(door.ASKS)
+LOOSE_JSON = st.recursive(st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=20),
+                          lambda inner: st.lists(inner, max_size=4) | st.dictionaries(
+                              st.sampled_from(["record", "settings", "fragment", "address",
+                                               "casts"]) | st.text(max_size=6), inner, max_size=4),
+                          max_leaves=12)
+
+
+def reply(name, request):
+    """A whole reply, which is always JSON and holds either an answer or a fault with a sentence."""
+    text = door.ask(name, request)
+    text.encode("utf-8")
+    got = json.loads(text, parse_constant=lambda constant: pytest.fail(f"{constant} is not JSON"))
+    assert set(got) in ({"answer"}, {"fault"})
+    if "fault" in got:
+        assert set(got["fault"]) == {"sentence", "detail"} and got["fault"]["sentence"].endswith(".")
+    return got
+
+
+@given(st.sampled_from([*NAMES, "nothing", ""]), LOOSE_JSON)
+def test_any_json_is_answered(name, request_data):
+    reply(name, json.dumps(request_data))
+
+
+@given(st.sampled_from(NAMES), st.text(max_size=40))
+def test_any_text_is_answered(name, text):
+    reply(name, text)
+
+
+@given(ANYTHING, ANYTHING)
+def test_any_record_and_settings_are_worked_out_without_a_failure_of_ours(record, settings):
+    assert "answer" in reply("work_out", json.dumps({"record": record, "settings": settings}))
+
+
+@given(bent_vessels())
+def test_any_bent_vessel_can_be_shared_and_opened_or_is_told(record):
+    got = reply("share", json.dumps({"record": record, "address": "https://example.org/"}))
+    if "fault" in got:
+        assert got["fault"]["detail"] == ""
+        return
+    opened = reply("open_link", json.dumps({"fragment": got["answer"]["link"].partition("#")[2]}))
+    assert "answer" in opened, opened
+
+
+@pytest.mark.parametrize("request_text", ["", "{", "null", "5", '"x"', "[]", "[" * 5000, '{"record": ' + "[" * 5000,
+                                          "NaN", '{"record": NaN}',
+                                          '{"record": {"x": 1e999}}', '{"record": {"name": "\\ud83d"}}', "9" * 5000,
+                                          "\x00", "{}"])
+@pytest.mark.parametrize("name", NAMES)
+def test_odd_requests_are_answered(name, request_text):
+    reply(name, request_text)
+
+
+@pytest.mark.parametrize("name", [None, 5, [], {}, "work_out "], ids=repr)
+def test_an_unknown_name_is_answered(name):
+    assert "fault" in reply(name, "{}")
+
+
+def test_a_failure_of_ours_keeps_its_detail_for_a_report():
+    fault = reply("work_out", "{")["fault"]
+    assert "Something went wrong" in fault["sentence"] and "JSONDecodeError" in fault["detail"]
+
+
+@pytest.mark.parametrize("settings", [{}, *DISPLAYS], ids=str)
+def test_first_holds_all_that_the_first_page_needs(settings):
+    answer = ask("first", settings=settings)
+    assert set(answer) == {"blank", "sheet", "demos", "settings", "settings_form"}
+    assert answer["blank"]["id"] == "" and answer["sheet"]["faults"] == []
+    assert len(answer["demos"]) == 3 and all(demo["line"] and demo["record"]["id"] for demo in answer["demos"])
+    assert answer["sheet"]["cards"][0]["fields"][0]["path"] == "casts.0.cavity.readings.0.water"
+    assert set(answer["settings"]) == {"mass", "length", "temperature", "decimal", "readability"}
+
+
+def test_first_needs_nothing():
+    assert ask("first") == ask("first", settings={}) == ask("first", settings=None)
+
+
+def test_texts_that_were_understood_come_back_in_their_kept_form():
+    record = put(vessel(), "casts.0.cavity.readings.0.water", " 640 ")
+    put(record, "casts.0.pieces", "two")
+    answer = ask("work_out", record=record, settings={})
+    assert answer["record"]["casts"][0]["cavity"]["readings"][0]["water"] == "640 g"
+    assert answer["record"]["casts"][0]["pieces"] == "two"
+    assert fields(answer["sheet"])["casts.0.pieces"]["fault"]
+
+
+def test_a_second_time_changes_nothing():
+    for settings in DISPLAYS:
+        once = ask("work_out", record=put(vessel(), "casts.0.scooped", "1lb 4½oz"), settings=settings)
+        assert ask("work_out", record=once["record"], settings=settings) == once
+
+
+def test_a_link_means_the_same_to_a_maker_with_other_settings():
+    """Typed with a comma and in ounces; opened by one who weighs in grams and writes points."""
+    record = put(put(vessel(), "casts.0.cavity.readings.0.water", "22,5"), "casts.0.cavity.temperature", "68")
+    ours, theirs = {"mass": "oz", "temperature": "F", "decimal": "comma"}, {"decimal": "point"}
+    link = ask("share", record=record, settings=ours, address="https://example.org/#/vessel/7")["link"]
+    opened = ask("open_link", fragment=link.partition("#")[2], settings=theirs)
+    assert opened["record"]["casts"][0]["cavity"]["readings"][0]["water"] == "22.5 oz"
+    assert opened["record"]["casts"][0]["cavity"]["temperature"] == "68 °F"
+    sent = ask("work_out", record=record, settings=ours)["sheet"]
+    values = [{figure["key"]: figure["value"] for card in page["cards"] for figure in card["figures"]
+               if figure["key"].split(".")[-1] not in ("bowl", "pot")} for page in (sent, opened["sheet"])]
+    assert values[0] == values[1]
+
+
+def test_a_shared_link_has_its_address_and_its_code():
+    answer = ask("share", record=vessel(name="Tide cup"), settings={}, address="https://example.org/a/#/vessel/7")
+    assert answer["link"].startswith("https://example.org/a/#1.") and answer["link"].count("#") == 1
+    assert answer["qr"].startswith("<svg") and "Tide cup" in answer["qr_label"]
+
+
+def test_a_full_vessel_fits_a_code():
+    answer = ask("share", record=full_vessel(), settings={}, address="https://example.org/bench/brimbook/")
+    assert len(answer["link"]) < 1200 and answer["qr"]
+
+
+def test_a_vessel_too_large_for_a_code_still_has_its_link():
+    notes = "".join(chr(0x4e00 + n * 37 % 20_000) for n in range(1500))
+    answer = ask("share", record=vessel(notes=notes), settings={}, address="https://example.org/")
+    assert answer["qr"] == "" and answer["qr_label"].endswith(".") and len(answer["link"]) > 3000
+
+
+def test_what_can_t_be_understood_is_shared_as_it_was_typed():
+    link = ask("share", record=vessel(casts__0__pieces="two"), settings={}, address="")["link"]
+    assert ask("open_link", fragment=link[1:])["record"]["casts"][0]["pieces"] == "two"
+
+
+@pytest.mark.parametrize("record", [None, 5, "x", [], [[]]], ids=repr)
+def test_what_is_no_vessel_is_not_shared_as_an_empty_one(record):
+    fault = reply("share", json.dumps({"record": record, "address": "https://example.org/"}))
+    assert "fault" in fault and fault["fault"]["detail"] == ""
+
+
+@pytest.mark.parametrize("fragment", ["", "/vessel/7", "1.", "1.damaged", "2.abc", None, 5])
+def test_a_damaged_link_is_one_sentence(fragment):
+    fault = reply("open_link", json.dumps({"fragment": fragment}))["fault"]
+    assert fault["detail"] == "" and fault["sentence"].endswith(".")
+
+
+@pytest.mark.parametrize("settings", DISPLAYS, ids=str)
+def test_the_same_is_said_to_every_maker(settings):
+    """No figure, fault or note goes missing under other settings."""
+    page, usual = (ask("work_out", record=full_vessel(), settings=each)["sheet"] for each in (settings, {}))
+    for card, other in zip(page["cards"], usual["cards"], strict=True):
+        assert [figure["key"] for figure in card["figures"]] == [figure["key"] for figure in other["figures"]]
+
+
+@pytest.mark.parametrize("settings", [{"decimal": "comma"},
+                                      {"decimal": "comma", "mass": "lb", "length": "in", "temperature": "F"}], ids=str)
+def test_with_a_comma_no_figure_keeps_a_decimal_point(settings):
+    import re
+
+    for demo in blank.demos():
+        for card in ask("work_out", record=demo, settings=settings)["sheet"]["cards"]:
+            for figure in card["figures"]:
+                told = [figure["shown"], figure["says"], figure["plus_minus"], figure["working"]["numbers"],
+                        figure["working"]["spread"],
+                        *(constant["shown"] for constant in figure["working"]["constants"])]
+                assert not [text for text in told if re.search(r"\d\.\d", text)]
