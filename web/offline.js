@@ -1,0 +1,51 @@
+// The build writes one line above this file: const RELEASE = {version, files}.
+
+const PREFIX = "brimbook-";
+const CACHE = `${PREFIX}${RELEASE.version}`;
+const HOME = new URL("./", self.location.href).href;
+const INDEX = new URL("./index.html", self.location.href).href;
+
+/** Put every file of this release into its own cache, past the browser's HTTP cache. */
+async function fill() {
+  const cache = await caches.open(CACHE);
+  await cache.addAll(RELEASE.files.map((file) => new Request(new URL(file, HOME), { cache: "no-cache" })));
+}
+
+/** Drop the caches of older releases; other programs on the same host keep theirs. */
+async function sweep() {
+  const names = await caches.keys();
+  const old = names.filter((name) => name.startsWith(PREFIX) && name !== CACHE);
+  await Promise.all(old.map((name) => caches.delete(name)));
+}
+
+/** A page opened before the very first install is served from the cache from now on. */
+async function settle() {
+  await sweep();
+  await self.clients.claim();
+}
+
+/** A navigation refuses a response that was redirected, so such a one is made anew. */
+function straight(response) {
+  if (!response.redirected) return response;
+  const { body, headers, status, statusText } = response;
+  return new Response(body, { headers, status, statusText });
+}
+
+/** Answer from this release's cache; ask the network only for what the release does not hold. */
+async function answer(request) {
+  const cache = await caches.open(CACHE);
+  const wanted = request.mode === "navigate" ? INDEX : request;
+  const kept = await cache.match(wanted, { ignoreSearch: true });
+  return kept ? straight(kept) : fetch(request);
+}
+
+self.addEventListener("install", (event) => event.waitUntil(fill()));
+self.addEventListener("activate", (event) => event.waitUntil(settle()));
+self.addEventListener("message", (event) => {
+  if (event.data === "take over") self.skipWaiting();
+});
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  if (request.method !== "GET" || !request.url.startsWith(HOME)) return;
+  event.respondWith(answer(request));
+});

@@ -1,0 +1,113 @@
+// One step of the job. Closed it is one line with its answer in large figures; open it asks what the step needs.
+
+import { html, nothing } from "../vendor/lit/lit-html.js";
+import { door } from "../core/door.js";
+import { besideView } from "./beside.js";
+import { cautionLine, cautionsView } from "./cautions.js";
+import { drawingView } from "./drawing.js";
+import { fieldView } from "./field.js";
+import { figureView } from "./figure.js";
+import { bin, fold, mind, plus } from "./icons.js";
+import { act, opened, toggleCard } from "./opened.js";
+
+const READ = new Set(["mass", "volume", "length"]);
+
+/** A card, open or closed. */
+export function cardView(card) {
+  const open = opened.openCard === card.id;
+  return html`<section class="card ${open ? "is-open" : "is-closed"} ${card.answer.length ? "answered" : ""}" aria-label=${card.title} data-card=${card.id}>
+    <h2 class="card-head"><button type="button" class="card-face" aria-expanded=${open ? "true" : "false"}
+      aria-controls="card.${card.id}" @click=${(event) => toggle(card.id, event.currentTarget)}>
+      <span class="card-title">${card.title}${warns(card, open)}</span>${fold()}
+      ${open ? nothing : answerLine(card)}
+    </button></h2>
+    <div class="card-body" id="card.${card.id}" ?hidden=${!open}>${open ? body(card) : nothing}</div>
+    ${!open && card.answer.length ? cautionLine(card.cautions) : nothing}
+  </section>`;
+}
+
+/** What closes above would push the opened step away, so it is brought back into sight. */
+function toggle(id, face) {
+  toggleCard(id);
+  requestAnimationFrame(() => face.closest(".card").scrollIntoView({ block: opened.openCard ? "start" : "nearest" }));
+}
+
+const warns = ({ cautions }, open) => (cautions.length && !open ? html`<span class="warns">${mind()}</span>` : nothing);
+
+/** The answers large; before there are any, what is still being waited for. */
+function answerLine(card) {
+  if (card.answer.length) return html`<span class="answers">${card.answer.map(answer)}</span>`;
+  return html`<span class="answers waiting">${waitingFor(card)}</span>`;
+}
+
+/** Only a vessel with something typed is waiting for the core; an empty one waits for the maker. */
+function waitingFor(card) {
+  if (opened.kind === "new" || opened.fresh) return card.waiting;
+  return html`<span class="getting-ready">${door.state === "failed" ? "not worked out just now" : "getting ready…"}</span>`;
+}
+
+const answer = ({ label, shown }) => html`<span class="answer"><strong class="number">${shown}</strong> <span class="answer-label">${label}</span></span>`;
+
+/** The readings come first, then what they tell, then what else may be said about the step. */
+function body(card) {
+  const { readings, others } = sorted(card.fields);
+  return html`
+    ${card.question ? html`<p class="question">${card.question}</p>` : nothing}
+    <div class="card-columns">
+      <div class="tells">
+        ${readings.map((field) => fieldView(field))}
+        ${figures(card)}
+        ${besideView(card.beside)}
+        ${(card.notes ?? []).map((note) => html`<p class="note">${note}</p>`)}
+        ${cautionsView(card.cautions)}
+      </div>
+      <div class="asks">
+        ${others.map((field) => fieldView(field))}
+        ${wayFigures(card)}
+        ${actions(card.actions ?? [])}
+        ${moreFields(card.more ?? [])}
+        ${drawingView(card)}
+      </div>
+    </div>`;
+}
+
+/** A step's readings are the measures it begins with. */
+function sorted(fields) {
+  const readings = [];
+  for (const field of fields) {
+    if (!READ.has(field.kind)) break;
+    readings.push(field);
+  }
+  return { readings, others: fields.slice(readings.length) };
+}
+
+const asked = ({ answer }) => new Set(answer.map(({ key }) => key));
+
+/** The figures that answer the step, large. */
+function figures(card) {
+  if (!card.figures.length) return html`<p class="waiting">${waitingFor(card)}</p>`;
+  const keys = asked(card);
+  return html`<div class="figures">${card.figures.filter(({ key }) => keys.has(key)).map((figure) => figureView(figure))}</div>`;
+}
+
+/** The figures on the way there, smaller, below what they come from. */
+function wayFigures(card) {
+  const keys = asked(card);
+  const others = card.figures.filter(({ key }) => !keys.has(key));
+  return others.length ? html`<div class="figures aside">${others.map((figure) => figureView(figure))}</div>` : nothing;
+}
+
+function moreFields(fields) {
+  if (!fields.length) return nothing;
+  return html`<details class="more"><summary><span>More</span>${fold()}</summary>${fields.map((field) => fieldView(field))}</details>`;
+}
+
+function actions(list) {
+  if (!list.length) return nothing;
+  return html`<div class="actions">${list.map((action) => actionButton(action))}</div>`;
+}
+
+function actionButton(action) {
+  const [kind, sign] = action.append ? ["button quiet-button", plus()] : ["plain", bin()];
+  return html`<button type="button" class=${kind} @click=${() => act(action)}>${sign}<span>${action.label}</span></button>`;
+}
