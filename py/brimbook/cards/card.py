@@ -32,7 +32,7 @@ def beside(figures: dict[str, Figure], ours: tuple[str, tuple[str, ...]], rule: 
     if not pairs or told_by not in figures:
         return None
     rows = [[ours[0], *(one.shown for one, _ in pairs)], [rule[0], *(other.shown for _, other in pairs)]]
-    return {"columns": [one.label for one, _ in pairs], "rows": rows, "says": figures[told_by].says}
+    return {"columns": [one.label for one, _ in pairs], "rows": rows, "says": f"{figures[told_by].says}."}
 
 
 def card(place: str, id: str, title: str, question: str, *, waiting: str, fields: list[dict[str, Any]],

@@ -52,7 +52,7 @@ def wax_card(answer: Answer, place: str) -> dict[str, Any]:
         cautions=cautions.WAX, beside=beside(figures, ("By density", ("wax", "fragrance")),
                                              ("Your rule", ("rule_wax", "rule_fragrance")), "rule_difference"),
         drawing=section.vessel(well_profile(said, place), "wax", told or ["to the line"]),
-        drawing_text=f"Section of the vessel, wax to the fill line: {', '.join(told) or 'not known yet'}.")
+        drawing_text=f"Section of the vessel, filled with wax: {', '.join(told) or 'to the line'}.")
 
 
 def _mix_waiting(answer: Answer, place: str) -> str:

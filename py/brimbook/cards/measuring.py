@@ -46,7 +46,7 @@ def mold_card(answer: Answer, place: str) -> dict[str, Any]:
         place, "mold", "Mold", _MOLD_QUESTIONS[_way(answer.said, fill)], answer=("volume",),
         waiting="Fill the mold with water to the brim and weigh the water.", **_asked(answer.said, fill),
         **_worked(answer, fill), drawing=section.mold(_profile(answer.said, fill), told),
-        drawing_text=f"Section of the mold, filled to the brim: {', '.join(told)}.")
+        drawing_text=f"Section of the mold, filled with water: {', '.join(told)}.")
 
 
 def well_card(answer: Answer, place: str) -> dict[str, Any]:
@@ -65,7 +65,7 @@ def well_card(answer: Answer, place: str) -> dict[str, Any]:
         waiting="Fill the vessel with water to the line where the wax should end, and weigh that water.", **asked,
         **_worked(answer, fill), cautions=cautions.WELL if sealed else cautions.UNSEALED_WELL,
         drawing=section.vessel(_profile(said, fill), "water", told),
-        drawing_text=f"Section of the vessel, water to the fill line: {', '.join(told)}.")
+        drawing_text=f"Section of the vessel, filled with water: {', '.join(told)}.")
 
 
 def well_profile(said: Said, place: str) -> Profile:
