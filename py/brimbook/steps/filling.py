@@ -37,7 +37,7 @@ def filling(said: Said, place: str, room: Measurement) -> list[Figure]:
 def _load_of_wax(said: Said, place: str) -> Figure:
     load, dye = said.value(f"{place}.fragrance.load"), said.value(f"{place}.dye")
     told = show.significant
-    shown = told(load * 100, 6, said.display)
+    shown = told(load * 100, 8, said.display)
     key, label = f"{place}.load_of_wax", "Fragrance load of the wax"
     if said.value(f"{place}.fragrance.basis") == "wax":
         return Figure(key, label, load, "–", show.percent(load, said.display, 2), "as you chose", shown,
@@ -45,7 +45,7 @@ def _load_of_wax(said: Said, place: str) -> Figure:
     value = wax.load_of_wax(load, dye)
     return Figure(key, label, value, "–", show.percent(value, said.display, 2),
                   "load of the blend × (1 + dye) ÷ (1 − load of the blend)",
-                  f"{shown} × (1 + {told(dye, 4, said.display)}) ÷ (1 − {told(load, 6, said.display)})",
+                  f"{shown} × (1 + {told(dye, 4, said.display)}) ÷ (1 − {told(load, 8, said.display)})",
                   says=f"{show.percent(value, said.display, 2)} of the wax",
                   constants=(Constant("Bases", "two ways to tell one load", sources.IDENTITY),))
 
@@ -56,7 +56,7 @@ def _load_of_blend(said: Said, place: str, of_wax: Figure) -> Figure:
     told = show.significant
     return Figure(f"{place}.load_of_blend", "Fragrance load of the blend", value, "–",
                   show.percent(value, said.display, 2), "load of the wax ÷ (1 + load of the wax + dye)",
-                  f"{told(of_wax.value * 100, 6, said.display)} ÷ (1 + {told(of_wax.value, 6, said.display)} + "
+                  f"{told(of_wax.value * 100, 8, said.display)} ÷ (1 + {told(of_wax.value, 8, said.display)} + "
                   f"{told(dye, 4, said.display)})", says=f"{show.percent(value, said.display, 2)} of the blend",
                   uses=(of_wax.key,),
                   constants=(Constant("Bases", "limits for a finished candle are of the blend", sources.IDENTITY),))
@@ -71,8 +71,8 @@ def _blend_per_gram(said: Said, place: str, load: float) -> Figure:
     return Figure(
         f"{place}.blend_per_gram", "Blend from one gram of wax", value, "mL/g", f"{told(value, 4, said.display)} mL",
         "(1 + dye) ÷ density of wax + fragrance load of the wax ÷ density of fragrance",
-        f"(1 + {told(dye, 4, said.display)}) ÷ {told(density, 6, said.display)} + {told(load, 6, said.display)} ÷ "
-        f"{told(oil, 6, said.display)}",
+        f"(1 + {told(dye, 4, said.display)}) ÷ {told(density, 8, said.display)} + {told(load, 8, said.display)} ÷ "
+        f"{told(oil, 8, said.display)}",
         constants=(Constant(f"Density of the wax, {_TOLD_BASIS[basis]}", show.density(density, said.display), source),
                    practice_or_yours(said, f"{place}.fragrance.density", "Density of the fragrance",
                                      show.density(oil, said.display))))
@@ -92,7 +92,7 @@ def _weigh_outs(said: Said, place: str, room: Measurement, load: Figure, per_gra
             parts.append(weigh_out(
                 said, f"{place}.{name.lower()}", name, name.lower(), grams * share, room.relative,
                 formula=f"wax × {'fragrance load of the wax' if name == 'Fragrance' else 'dye, of the wax'}",
-                numbers=f"{told(grams, 7, said.display)} × {told(share, 6, said.display)}", uses=uses))
+                numbers=f"{told(grams, 7, said.display)} × {told(share, 8, said.display)}", uses=uses))
     return [*parts, sum_as_weighed(said, f"{place}.pot", "In the pot", parts)]
 
 
@@ -104,7 +104,7 @@ def _sink(said: Said, place: str, room: Measurement, poured: float, cold: float)
     value = wax.sink(volume, poured, cold)
     start = told(room.volume, 7, said.display)
     if not hot:
-        start += f" × {told(cold, 6, said.display)} ÷ {told(poured, 6, said.display)}"
+        start += f" × {told(cold, 8, said.display)} ÷ {told(poured, 8, said.display)}"
     shown = show.volume(value, said.display)
     share = show.percent(1 - poured / cold, said.display)
     says = (f"As it sets it sinks by {shown}, {share} of the hot volume: keep some back to top it up" if hot else
@@ -113,7 +113,7 @@ def _sink(said: Said, place: str, room: Measurement, poured: float, cold: float)
     return Figure(
         f"{place}.sink", "Shrinks as it sets", value, "mL", shown,
         "hot volume × (1 − density as poured ÷ density as set)",
-        f"{start} × (1 − {told(poured, 6, said.display)} ÷ {told(cold, 6, said.display)})", says=says,
+        f"{start} × (1 − {told(poured, 8, said.display)} ÷ {told(cold, 8, said.display)})", says=says,
         uses=(f"{room.place}.volume",),
         constants=tuple(
             Constant(f"Density of the wax, {_TOLD_BASIS[state]}", show.density(density, said.display),
@@ -128,10 +128,10 @@ def _by_rule(said: Said, place: str, room: Measurement, load: Figure, figures: l
         return []
     told = show.significant
     constant = practice_or_yours(said, f"{place}.rule", "Wax for a gram of water to the line",
-                                 f"{told(rule, 6, said.display)} g")
+                                 f"{told(rule, 8, said.display)} g")
     by_rule = weigh_out(said, f"{place}.rule_wax", "Wax by your rule", "wax", wax.wax_by_rule(room.water, rule), None,
                         formula="water to the line × rule",
-                        numbers=f"{told(room.water, 8, said.display)} × {told(rule, 6, said.display)}",
+                        numbers=f"{told(room.water, 8, said.display)} × {told(rule, 8, said.display)}",
                         constants=(constant,), uses=(f"{room.place}.volume",), verb="Your rule:")
     weighed = next(figure for figure in figures if figure.key == f"{place}.wax")
     difference = _rule_difference(said, place, room, load, by_rule, weighed, constant)
@@ -139,7 +139,7 @@ def _by_rule(said: Said, place: str, room: Measurement, load: Figure, figures: l
         return [by_rule, difference]
     fragrance = weigh_out(said, f"{place}.rule_fragrance", "Fragrance by your rule", "fragrance",
                           by_rule.value * load.value, None, formula="wax by your rule × fragrance load of the wax",
-                          numbers=f"{told(by_rule.value, 8, said.display)} × {told(load.value, 6, said.display)}",
+                          numbers=f"{told(by_rule.value, 8, said.display)} × {told(load.value, 8, said.display)}",
                           uses=(by_rule.key, load.key), verb="Your rule:")
     return [by_rule, fragrance, difference]
 

@@ -37,7 +37,7 @@ def _mix_needed(said: Said, place: str, cavity: Measurement) -> Figure:
     return Figure(
         f"{place}.mix_needed", "Mix needed", volume, "mL", show.volume(volume, said.display),
         formula="pieces × cavity × (1 + allowance)",
-        numbers=f"{told(pieces, 6, said.display)} × {told(cavity.volume, 7, said.display)}"
+        numbers=f"{told(pieces, 8, said.display)} × {told(cavity.volume, 7, said.display)}"
                 f" × (1 + {told(allowance, 4, said.display)})",
         plus_minus=volume * cavity.relative,
         plus_minus_shown=f"± {show.plus_minus(volume * cavity.relative, said.display)} mL",
@@ -55,8 +55,8 @@ def _mix_per_gram(said: Said, place: str) -> Figure:
     return Figure(
         f"{place}.mix_per_gram", "Mix from one gram of powder", value, "mL/g", f"{told(value, 4, said.display)} mL",
         formula="(1 ÷ particle density + water-to-powder ratio ÷ density of water) ÷ (1 − air)",
-        numbers=f"(1 ÷ {told(density, 6, said.display)} + {told(ratio, 6, said.display)} ÷ "
-                f"{told(mixing_water, 6, said.display)}) ÷ (1 − {told(air, 4, said.display)})",
+        numbers=f"(1 ÷ {told(density, 8, said.display)} + {told(ratio, 8, said.display)} ÷ "
+                f"{told(mixing_water, 8, said.display)}) ÷ (1 − {told(air, 4, said.display)})",
         says=f"One mL of mix holds {told(1 / value, 3, said.display)} g of powder",
         constants=(Constant("Particle density of the powder", show.density(density, said.display), source),
                    Constant("Density of water at 20 °C", show.density(mixing_water, said.display),
@@ -74,7 +74,7 @@ def _weigh_outs(said: Said, place: str, cavity: Measurement, needed: Figure, per
                        uses=(needed.key, per_gram.key))
     mixing_water = weigh_out(said, f"{place}.water", "Water", "water", powder_grams * ratio, cavity.relative,
                              formula="powder × water-to-powder ratio",
-                             numbers=f"{told(powder_grams, 7, said.display)} × {told(ratio, 6, said.display)}",
+                             numbers=f"{told(powder_grams, 7, said.display)} × {told(ratio, 8, said.display)}",
                              uses=(powder.key,))
     return [powder, mixing_water, sum_as_weighed(said, f"{place}.bowl", "In the bowl", [powder, mixing_water])]
 
@@ -86,22 +86,22 @@ def _by_rule(said: Said, place: str, cavity: Measurement, per_gram: Figure) -> l
     told = show.significant
     ratio = said.value(f"{place}.mix.water_to_powder")
     constant = practice_or_yours(said, f"{place}.mix.rule", "Powder for a gram of water in the mold",
-                               f"{told(rule, 6, said.display)} g")
+                               f"{told(rule, 8, said.display)} g")
     grams = mix.powder_by_rule(cavity.water, rule) * pieces
     powder = weigh_out(said, f"{place}.rule_powder", "Powder by your rule", "powder", grams, None,
                        formula="pieces × water in the mold × rule",
-                       numbers=f"{told(pieces, 6, said.display)} × {told(cavity.water, 8, said.display)} × "
-                               f"{told(rule, 6, said.display)}", constants=(constant,),
+                       numbers=f"{told(pieces, 8, said.display)} × {told(cavity.water, 8, said.display)} × "
+                               f"{told(rule, 8, said.display)}", constants=(constant,),
                        uses=(f"{cavity.place}.volume",), verb="Your rule:")
     rule_water = weigh_out(said, f"{place}.rule_water", "Water by your rule", "water", grams * ratio, None,
                            formula="powder by your rule × water-to-powder ratio",
-                           numbers=f"{told(grams, 8, said.display)} × {told(ratio, 6, said.display)}", uses=(powder.key,),
+                           numbers=f"{told(grams, 8, said.display)} × {told(ratio, 8, said.display)}", uses=(powder.key,),
                            verb="Your rule:")
     hidden = mix.allowance_in_rule(rule, cavity.milliliters_per_gram, per_gram.value)
     allowance = Figure(
         f"{place}.rule_allowance", "Allowance in your rule", hidden, "–", show.percent(hidden, said.display),
         formula="rule × mix from one gram of powder ÷ mL of water that shows 1 g − 1",
-        numbers=f"({told(rule, 6, said.display)} × {told(per_gram.value, 7, said.display)} ÷ "
+        numbers=f"({told(rule, 8, said.display)} × {told(per_gram.value, 7, said.display)} ÷ "
                 f"{told(cavity.milliliters_per_gram, 7, said.display)} − 1) × 100",
         says=f"Your rule: {powder.shown} powder and {rule_water.shown} water. "
              + _hidden_told(hidden, said),
@@ -125,7 +125,7 @@ def _scooped(said: Said, place: str, needed: Figure, per_gram: Figure) -> list[F
     ratio = said.value(f"{place}.mix.water_to_powder")
     water_for_it = weigh_out(said, f"{place}.scooped_water", "Water for what you scooped", "water", scooped * ratio, None,
                              formula="powder scooped × water-to-powder ratio",
-                             numbers=f"{told(scooped, 8, said.display)} × {told(ratio, 6, said.display)}")
+                             numbers=f"{told(scooped, 8, said.display)} × {told(ratio, 8, said.display)}")
     made = scooped * per_gram.value
     volume = Figure(
         f"{place}.scooped_mix", "Mix from what you scooped", made, "mL", show.volume(made, said.display),
