@@ -1,7 +1,7 @@
 // Brimbook's page: starts the core and the first paint side by side, and goes where the address says.
 
 import { html, render } from "./vendor/lit/lit-html.js";
-import { ask, door, onDoor, startDoor } from "./core/door.js";
+import { ask, door, onDoor } from "./core/door.js";
 import { firstAnswer } from "./core/first.js";
 import { entryOf, isEmpty, parsed, vesselNamed } from "./keep/book.js";
 import { settings, showTheme } from "./keep/settings.js";
@@ -154,9 +154,10 @@ function otherTab(name, text) {
   repaint();
 }
 
-/** When the core comes (back), what lies open is worked out. */
+/** When the core comes (back), what lies open is worked out. Only then may other fetching begin. */
 function doorChanged() {
   if (door.state === "ready" && opened.record && !opened.fresh) workOut();
+  if (door.state !== "starting") watchUpdates();
   repaint();
 }
 
@@ -180,7 +181,6 @@ function clearShell() {
 }
 
 async function begin() {
-  startDoor();
   onDoor(doorChanged);
   onOtherTab(otherTab);
   watchFingers();
@@ -192,7 +192,8 @@ function travel() {
   addEventListener("hashchange", go);
   addEventListener("popstate", go);
   go();
-  watchUpdates();
+  // The core may have come before this screen did.
+  doorChanged();
 }
 
 begin();

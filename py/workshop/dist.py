@@ -7,16 +7,17 @@ from pathlib import Path
 
 from workshop.about import about
 from workshop.icons import icons
+from workshop.image import image
 from workshop.packages import npm_package, wheels
-from workshop.places import BUILD, CORE, DIST, PROJECT, WEB, WORKSHOP
+from workshop.places import BUILD, CORE, DIST, LOCKS, PROJECT, WEB, WORKSHOP
 from workshop.proof import first_answer, prove
 from workshop.release import with_release
 from workshop.say import Trouble, say
-from workshop.stamps import fingerprint, is_stamped, kept, source_files, stamp
+from workshop.stamps import fingerprint, is_stamped, joined, kept, parted, source_files, stamp
+from workshop.trim import trimmed
 from workshop.turn import one_at_a_time
 from workshop.wheel import wheel, wheel_name
 
-PYODIDE_FILES = ["pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip"]
 LIT_FILES = re.compile(r"(directives/)?[a-z-]+\.js")
 SOURCE_MAP = re.compile(rb"\n?//# sourceMappingURL=\S*\s*$")
 
@@ -35,6 +36,8 @@ def build() -> Path:
         ahead = BUILD / "next"
         _write(files, ahead)
         prove(ahead, first)
+        files = with_release(files | image(ahead))
+        _write(files, ahead)
         _put_in_place(ahead)
         stamp("dist", digest)
         say(f"Built dist/: {len(files)} files, {sum(map(len, files.values())) / 1e6:.1f} MB")
@@ -57,7 +60,7 @@ def _assemble(first: bytes) -> Files:
         for name in part.keys() & files.keys():
             raise Trouble(f"web/{name} stands where the build puts a file of its own.")
         files |= part
-    return with_release(files)
+    return files
 
 
 def _web() -> Files:
@@ -76,11 +79,25 @@ def _lit(package: Files) -> Files:
 
 
 def _pyodide(package: Files) -> Files:
-    files = {name: SOURCE_MAP.sub(b"\n", package[name]) for name in PYODIDE_FILES[:2]}
-    files |= {name: package[name] for name in PYODIDE_FILES[2:]}
+    loader, runtime = (SOURCE_MAP.sub(b"\n", package[name]) for name in ("pyodide.mjs", "pyodide.asm.mjs"))
+    wasm, runtime = _runtime(package["pyodide.asm.wasm"], runtime, loader)
+    files = {"pyodide.mjs": loader, "pyodide.asm.mjs": runtime, "pyodide.asm.wasm": wasm,
+             "python_stdlib.zip": package["python_stdlib.zip"]}
     # The full list names hundreds of packages that the page neither has nor asks for.
     lock = {"info": json.loads(package["pyodide-lock.json"])["info"], "packages": {}}
     return files | {"pyodide-lock.json": json.dumps(lock).encode()}
+
+
+def _runtime(wasm: bytes, runtime: bytes, loader: bytes) -> tuple[bytes, bytes]:
+    """The trimmed runtime, made once for the same files."""
+    digest = fingerprint(wasm, runtime, loader, WORKSHOP / "trim.py", LOCKS / "npm.json")
+    return parted(kept("runtime", digest, lambda: _trim(wasm, runtime, loader)))
+
+
+def _trim(wasm: bytes, runtime: bytes, loader: bytes) -> bytes:
+    say("Trimming the runtime")
+    shorter, javascript = trimmed(wasm, runtime.decode(), loader.decode())
+    return joined(shorter, javascript.encode())
 
 
 def _python(own: bytes, others: list[Path]) -> Files:

@@ -68,3 +68,14 @@ def kept(name: str, digest: str, make: Callable[[], bytes]) -> bytes:
     path.write_bytes(data)
     stamp(f"kept-{name}", digest)
     return data
+
+
+def joined(one: bytes, other: bytes) -> bytes:
+    """Two pieces as one, to be kept under one name."""
+    return len(one).to_bytes(4, "little") + one + other
+
+
+def parted(both: bytes) -> tuple[bytes, bytes]:
+    """The two pieces that `joined` made one."""
+    length = int.from_bytes(both[:4], "little")
+    return both[4 : 4 + length], both[4 + length :]

@@ -12,8 +12,11 @@ const listeners = new Set();
 let worker = null;
 let mayRestart = true;
 
-/** What the door is doing: state is "starting", "ready" or "failed"; detail is for a report. */
-export const door = { state: "starting", step: "", detail: "" };
+/**
+ * What the door is doing: state is "starting", "ready" or "failed"; detail is for a report;
+ * slow says why the start took the longer way, or is empty.
+ */
+export const door = { state: "starting", step: "", detail: "", slow: "" };
 
 /** Be told whenever the door's state changes. */
 export function onDoor(listener) {
@@ -53,19 +56,21 @@ function crash(detail) {
   return startDoor();
 }
 
-function receive({ id, step, answer, fault, fatal, detail }) {
+function receive({ id, step, slow, answer, fault, fatal, detail }) {
   if (step === "failed") return crash(detail);
-  if (step === "ready") return ready();
+  if (step === "ready") return ready(slow);
   if (step) return become("starting", step, "");
   const request = settle(id);
   if (fault) request?.reject(asError(fault));
   else request?.resolve(answer);
+  performance.mark("answered");
   if (fatal) crash(fault.detail);
   return undefined;
 }
 
 /** From here on an answer takes moments, so a long silence means that the worker hangs. */
-function ready() {
+function ready(slow) {
+  door.slow = slow;
   become("ready", "", "");
   for (const request of pending.values()) watch(request);
 }
@@ -77,6 +82,7 @@ function watch(request) {
 /** Start the worker; requests may be sent at once and wait inside it. */
 export function startDoor() {
   become("starting", "worker", "");
+  performance.mark("core started");
   const made = new Worker(new URL("./worker.js", import.meta.url), { type: "module" });
   worker = made;
   made.addEventListener("message", (event) => made === worker && receive(event.data));

@@ -1,15 +1,48 @@
 // The worker's side of the door. Every request that comes in is answered, whatever happens here.
 
-import { start } from "./start.js";
+const at = (path) => new URL(path, import.meta.url);
 
-const tell = (step) => postMessage({ step });
+/** The compiled runtime; from its bytes where the host does not name their kind. */
+function compiled(url) {
+  // Straight from the response: only so do browsers keep the compiled code for the next start.
+  return WebAssembly.compileStreaming(fetch(url)).catch(async () => WebAssembly.compile(await (await fetch(url)).arrayBuffer()));
+}
 
-const opened = start(tell);
+// What a start waits for longest is begun before any other file of ours is read.
+const begun = {
+  runtime: compiled(at("../pyodide/pyodide.asm.wasm")),
+  pages: fetch(at("../image/pages.gz")),
+  module: import("../pyodide/pyodide.asm.mjs"),
+  loader: import("../pyodide/pyodide.mjs"),
+  image: import("../image/image.js"),
+};
+// A part that fails is told of by whoever waits for it.
+for (const part of Object.values(begun)) part.catch(() => {});
+
+const tell = (step, more = {}) => postMessage({ step, ...more });
+const opened = import("./start.js").then(({ start }) => start(begun, tell));
+
+const WARM_AFTER = 1500;
+const ROUNDS = Array(60).fill("first");
+let warming = null;
+
+/** Once the maker pauses, run the core hot: browsers keep what is hot compiled, and the next step answers sooner. */
+function warmLater() {
+  clearTimeout(warming);
+  if (ROUNDS.length) warming = setTimeout(warm, WARM_AFTER);
+}
+
+/** One round at a time, so that a request never waits for more than one. */
+async function warm() {
+  const { ask } = await opened;
+  ask(ROUNDS.pop(), "{}");
+  if (ROUNDS.length) warming = setTimeout(warm);
+}
 
 /** Ask the core; a throw from the interpreter itself is fatal and is told as such. */
 async function answer({ id, ask: name, with: request }) {
   try {
-    const ask = await opened;
+    const { ask } = await opened;
     postMessage({ id, ...JSON.parse(ask(name, JSON.stringify(request))) });
   } catch (error) {
     const fault = { sentence: "The part that works out the figures stopped.", detail: String(error) };
@@ -17,9 +50,12 @@ async function answer({ id, ask: name, with: request }) {
   }
 }
 
-addEventListener("message", (event) => answer(event.data));
+addEventListener("message", (event) => {
+  answer(event.data);
+  warmLater();
+});
 
 opened.then(
-  () => tell("ready"),
-  (error) => postMessage({ step: "failed", detail: String(error) }),
+  ({ slow }) => tell("ready", { slow }),
+  (error) => tell("failed", { detail: String(error) }),
 );

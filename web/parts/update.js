@@ -3,12 +3,13 @@
 import { html, nothing } from "../vendor/lit/lit-html.js";
 import { repaint } from "./paint.js";
 
-const state = { registration: null, waiting: null, taking: false, elsewhere: false };
+const state = { watching: false, registration: null, waiting: null, taking: false, elsewhere: false };
 let hadController = Boolean(navigator.serviceWorker?.controller);
 
 /** Register the service worker and look for a newer version now and whenever the page comes back. */
 export async function watchUpdates() {
-  if (!("serviceWorker" in navigator)) return;
+  if (state.watching || !("serviceWorker" in navigator)) return;
+  state.watching = true;
   navigator.serviceWorker.addEventListener("controllerchange", onNewController);
   try {
     const address = new URL("../offline.js", import.meta.url);
@@ -16,6 +17,8 @@ export async function watchUpdates() {
   } catch {
     return;
   }
+  // From the second visit on the rest is fetched too: what a plain start would need.
+  navigator.serviceWorker.controller?.postMessage("complete");
   follow(state.registration);
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && check());
 }

@@ -1,0 +1,67 @@
+"""Runs inside Pyodide, just before its memory becomes the image: import all, use all once, tidy up."""
+
+import gc
+import json
+import sys
+import types
+
+
+def stand_in(name, **has):
+    """A module in place of one that the libraries import but never call here."""
+    module = types.ModuleType(name)
+    module.__dict__.update(has)
+    sys.modules[name] = module
+
+
+def refuse(*_, **__):
+    """What a stand-in's functions do."""
+    raise ImportError("not in the image")
+
+
+# The real ones bring in email, http and sockets. After the image is made they are gone again,
+# and who imports them is told that they are not there.
+STAND_INS = ("importlib.metadata", "platformdirs", "urllib.request")
+
+
+def import_the_core():
+    """The door, with all that it stands on."""
+    stand_in("importlib.metadata", version=lambda name: "0", PackageNotFoundError=ImportError, entry_points=refuse)
+    stand_in("platformdirs", user_cache_dir=refuse)
+    stand_in("urllib.request", urlopen=refuse, Request=refuse)
+    from brimbook import door
+
+    for name in STAND_INS:
+        del sys.modules[name]
+    return door
+
+
+def exercise(door):
+    """Ask everything once, so that what is made on first use is in the image."""
+    from brimbook.quantity import units
+
+    for unit in units.UNITS.values():
+        units.to_base(1.0, unit)
+    # Every factor is known now, so the registry that gave them need not be shipped.
+    units._registry.cache_clear()
+    settings = {"mass": "lb", "length": "in", "temperature": "F", "decimal": "comma"}
+    for demo in json.loads(door.ask("first", "{}"))["answer"]["demos"]:
+        for chosen in ({}, settings):
+            door.ask("work_out", json.dumps({"record": demo["record"], "settings": chosen}))
+        reply = door.ask("share", json.dumps({"record": demo["record"], "address": ""}))
+        door.ask("open_link", json.dumps({"fragment": json.loads(reply)["answer"]["link"][1:]}))
+
+
+def tidy_up():
+    """Drop what was remembered on the way."""
+    from brimbook.quantity import text
+    from brimbook.record import fields
+
+    text.tidy.cache_clear()
+    fields.leaf_at.cache_clear()
+    sys.path_importer_cache.clear()
+    gc.collect()
+
+
+door = import_the_core()
+exercise(door)
+tidy_up()

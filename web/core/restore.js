@@ -1,0 +1,41 @@
+// The quick start: a memory image in which the build has already imported the core and used it once.
+// How it is made: py/workshop/image.mjs.
+
+import { lending } from "./lend.js";
+
+const PYODIDE = new URL("../pyodide/", import.meta.url);
+const STDLIB = "/pyodide/python_stdlib.zip";
+const EMPTY_ZIP = Uint8Array.from([80, 75, 5, 6, ...Array(18).fill(0)]);
+
+/** The image's pages as bytes. The service worker keeps them unpacked and says so. */
+async function unpacked(fetched) {
+  const response = await fetched;
+  if (!response.ok) throw new Error(`the image could not be read (${response.status})`);
+  const body = response.headers.has("x-unpacked") ? response.body : response.body.pipeThrough(new DecompressionStream("gzip"));
+  return new Uint8Array(await new Response(body).arrayBuffer());
+}
+
+/** Put the pages where they belong in a fresh instance's memory. */
+function patch({ HEAPU8 }, pages, runs) {
+  const [, , end] = runs.at(-1);
+  if (pages.length !== end) throw new Error("the image is not whole");
+  for (const [to, from, until] of runs) HEAPU8.set(pages.subarray(from, until), to);
+}
+
+/** Start the core from the image; returns the door's ask. */
+export async function restore({ runtime, pages: fetched, module, loader, image }) {
+  const pages = unpacked(fetched);
+  pages.catch(() => {});
+  const [{ loadPyodide }, { default: create }, { header, lock, runs }] = await Promise.all([loader, module, image]);
+  const createPyodideModule = async (settings) => {
+    const made = await create(settings);
+    patch(made, await pages, runs);
+    return made;
+  };
+  const settings = { indexURL: PYODIDE.href, lockFileContents: lock, createPyodideModule, _loadSnapshot: Promise.resolve(header) };
+  // The library is in the image already.
+  const python = await lending(runtime, { [STDLIB]: () => new Response(EMPTY_ZIP) }, () => loadPyodide(settings));
+  // Chance must not be the same in every start from one image.
+  python.runPython("import random; random.seed()");
+  return python.globals.get("door").ask;
+}
