@@ -43,6 +43,7 @@ def _module(index: dict) -> bytes:
         "// What Pyodide would read from pyodide-lock.json.",
         f"export const lock = {json.dumps(index['lock'])};",
         "// Each run of pages: its place in memory, then where it begins and ends in pages.gz, unpacked.",
+        f"export const length = {index['runs'][-1][2]};",
         f"export const runs = {json.dumps(index['runs'], separators=(',', ':'))};",
     ]
     return "\n".join([*lines, ""]).encode()

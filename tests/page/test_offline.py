@@ -24,6 +24,30 @@ def test_the_server_stopped_and_the_page_reloaded(maker, site):
     maker.reads("Wax", "246 g")
 
 
+def kept(maker) -> list[str]:
+    """The paths of all files that the service worker keeps."""
+    return maker.page.evaluate("""async () => {
+        const caches_ = await Promise.all((await caches.keys()).map((name) => caches.open(name)));
+        const requests = await Promise.all(caches_.map((cache) => cache.keys()));
+        return requests.flat().map(({ url }) => new URL(url).pathname);
+    }""")
+
+
+def test_a_second_visit_also_keeps_what_a_plain_start_needs(maker):
+    maker.opens()
+    maker.taps_digits("640")
+    maker.waits_until_offline_works()
+    assert "/image/pages.gz" in kept(maker) and "/pyodide/python_stdlib.zip" not in kept(maker)
+    maker.page.reload()
+    maker.reads("Mix", "1205 g")
+    for _ in range(100):
+        if "/python/wheels.json" in kept(maker) and "/pyodide/python_stdlib.zip" in kept(maker):
+            break
+        maker.page.wait_for_timeout(100)
+    else:
+        pytest.fail("the rest was not fetched")
+
+
 @pytest.fixture
 def own_site(dist, tmp_path):
     """A copy of the page in a sub-folder, to be changed."""

@@ -25,13 +25,9 @@ def read_rows(name: str, text: str) -> list[dict[str, Any]]:
     text: what the file holds [CSV text].
     """
     table = csv.DictReader(io.StringIO(text), strict=True)
-    found = [{**row,
-    "name": f"{name}:{number}",
-    "inputs": json.loads(row["inputs"]),
-    "expected": float(row["expected"]),
-    "tolerance": float(row["tolerance"])} for number,
-    row in enumerate(table,
-     start=2)]
+    found = [{**row, "name": f"{name}:{number}", "inputs": json.loads(row["inputs"]),
+              "expected": float(row["expected"]), "tolerance": float(row["tolerance"])}
+             for number, row in enumerate(table, start=2)]
     if table.fieldnames != COLUMNS:
         raise ValueError(f"{name} has columns {table.fieldnames}")
     return found

@@ -4,6 +4,8 @@ import pytest
 
 from workshop import dist as workshop_dist
 from workshop import stamps
+from workshop.image import image
+from workshop.release import with_release
 from workshop.say import Trouble
 
 
@@ -47,7 +49,8 @@ def test_a_new_page_takes_the_place_of_the_old_one_whole(elsewhere, tmp_path):
 
 def test_the_same_sources_give_the_same_release(dist):
     files = workshop_dist._assemble((dist / "first.json").read_bytes())
-    assert files["offline.js"] == (dist / "offline.js").read_bytes()
+    again = with_release(files | image(dist))
+    assert again["offline.js"] == (dist / "offline.js").read_bytes()
 
 
 def test_a_web_file_may_not_stand_in_for_a_built_one(elsewhere, monkeypatch):

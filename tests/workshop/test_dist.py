@@ -47,7 +47,10 @@ def test_the_release_lists_every_file_but_the_service_worker(dist):
     head = (dist / "offline.js").read_text(encoding="utf-8").partition("\n")[0]
     release = json.loads(head.removeprefix("const RELEASE = ").removesuffix(";"))
     there = {path.relative_to(dist).as_posix() for path in dist.rglob("*") if path.is_file()}
-    assert set(release["files"]) == there - {"offline.js"}
+    lists = release["files"] + release["packed"] + release["later"]
+    assert sorted(lists) == sorted(there - {"offline.js"})
+    assert release["packed"] == ["image/pages.gz"]
+    assert "pyodide/pyodide.asm.wasm" in release["files"] and "pyodide/python_stdlib.zip" in release["later"]
     assert re.fullmatch(r"[0-9a-f]{16}", release["version"])
 
 

@@ -23,7 +23,7 @@ def shop(dist, tmp_path, browser):
 def test_the_page_and_its_core_load_from_a_folder(shop):
     answers = []
     shop.context.on("response", lambda answer: answers.append(answer))
-    with shop.page.expect_response("**/python/brimbook-*.whl", timeout=60_000):
+    with shop.page.expect_response("**/image/pages.gz", timeout=60_000):
         shop.open()
     shop.page.wait_for_load_state("load")
     assert [answer.url for answer in answers if answer.status >= 400] == []

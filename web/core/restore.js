@@ -16,9 +16,8 @@ async function unpacked(fetched) {
 }
 
 /** Put the pages where they belong in a fresh instance's memory. */
-function patch({ HEAPU8 }, pages, runs) {
-  const [, , end] = runs.at(-1);
-  if (pages.length !== end) throw new Error("the image is not whole");
+function patch({ HEAPU8 }, pages, { runs, length }) {
+  if (pages.length !== length) throw new Error("the image is not whole");
   for (const [to, from, until] of runs) HEAPU8.set(pages.subarray(from, until), to);
 }
 
@@ -26,13 +25,15 @@ function patch({ HEAPU8 }, pages, runs) {
 export async function restore({ runtime, pages: fetched, module, loader, image }) {
   const pages = unpacked(fetched);
   pages.catch(() => {});
-  const [{ loadPyodide }, { default: create }, { header, lock, runs }] = await Promise.all([loader, module, image]);
+  const [{ loadPyodide }, { default: create }, placing] = await Promise.all([loader, module, image]);
   const createPyodideModule = async (settings) => {
     const made = await create(settings);
-    patch(made, await pages, runs);
+    patch(made, await pages, placing);
     return made;
   };
-  const settings = { indexURL: PYODIDE.href, lockFileContents: lock, createPyodideModule, _loadSnapshot: Promise.resolve(header) };
+  const settings = {
+    indexURL: PYODIDE.href, lockFileContents: placing.lock, createPyodideModule, _loadSnapshot: Promise.resolve(placing.header),
+  };
   // The library is in the image already.
   const python = await lending(runtime, { [STDLIB]: () => new Response(EMPTY_ZIP) }, () => loadPyodide(settings));
   // Chance must not be the same in every start from one image.

@@ -17,6 +17,8 @@ export async function watchUpdates() {
   } catch {
     return;
   }
+  // A browser may answer with nothing where service workers are switched off.
+  if (!state.registration) return;
   // From the second visit on the rest is fetched too: what a plain start would need.
   navigator.serviceWorker.controller?.postMessage("complete");
   follow(state.registration);
