@@ -36,7 +36,6 @@ export async function restore({ runtime, pages: fetched, module, loader, image }
   };
   // The library is in the image already.
   const python = await lending(runtime, { [STDLIB]: () => new Response(EMPTY_ZIP) }, () => loadPyodide(settings));
-  // Chance must not be the same in every start from one image.
-  python.runPython("import random; random.seed()");
+  python.globals.get("reseed")();
   return python.globals.get("door").ask;
 }

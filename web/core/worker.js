@@ -27,16 +27,15 @@ const ROUNDS = Array(60).fill("first");
 let warming = null;
 
 /** Once the maker pauses, run the core hot: browsers keep what is hot compiled, and the next step answers sooner. */
-function warmLater() {
+function warmLater(ask) {
   clearTimeout(warming);
-  if (ROUNDS.length) warming = setTimeout(warm, WARM_AFTER);
+  if (ROUNDS.length) warming = setTimeout(warm, WARM_AFTER, ask);
 }
 
 /** One round at a time, so that a request never waits for more than one. */
-async function warm() {
-  const { ask } = await opened;
+function warm(ask) {
   ask(ROUNDS.pop(), "{}");
-  if (ROUNDS.length) warming = setTimeout(warm);
+  if (ROUNDS.length) warming = setTimeout(warm, 0, ask);
 }
 
 /** Ask the core; a throw from the interpreter itself is fatal and is told as such. */
@@ -44,16 +43,14 @@ async function answer({ id, ask: name, with: request }) {
   try {
     const { ask } = await opened;
     postMessage({ id, ...JSON.parse(ask(name, JSON.stringify(request))) });
+    warmLater(ask);
   } catch (error) {
     const fault = { sentence: "The part that works out the figures stopped.", detail: String(error) };
     postMessage({ id, fault, fatal: true });
   }
 }
 
-addEventListener("message", (event) => {
-  answer(event.data);
-  warmLater();
-});
+addEventListener("message", (event) => answer(event.data));
 
 opened.then(
   ({ slow }) => tell("ready", { slow }),
