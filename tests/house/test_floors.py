@@ -87,3 +87,12 @@ def test_a_file_stays_short(path):
 def test_the_rules_would_notice():
     assert floor("brimbook.fill.water") > floor("brimbook.steps.measure")
     assert imports(CORE / "door.py") >= {"brimbook.record.link", "json"}
+
+
+@pytest.mark.parametrize("path", FILES, ids=name)
+def test_imports_stand_at_the_top(path):
+    """What a function imports when it first runs would be missing from the memory image."""
+    inside = [node for function in ast.walk(ast.parse(path.read_text("utf-8")))
+              if isinstance(function, (ast.FunctionDef, ast.Lambda, ast.ClassDef))
+              for node in ast.walk(function) if isinstance(node, (ast.Import, ast.ImportFrom))]
+    assert inside == []

@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 from html import escape
 
-WIDTH, HEIGHT = 320, 190
-_LEFT, _RIGHT, _TOP, _BOTTOM = 24, 196, 34, 166
+WIDTH, HEIGHT = 350, 190
+_LEFT, _RIGHT, _TOP, _BOTTOM = 20, 172, 34, 166
 _WALL = 12
 
 
@@ -29,7 +29,7 @@ def vessel(profile: Profile, contents: str, labels: list[str]) -> str:
     contents: what fills it: wax or water, a class name [text].
     labels: lines of text beside the fill line, the first one large [text].
 
-    >>> vessel(UNKNOWN, "wax", ["196 mL"]).startswith('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 190"')
+    >>> vessel(UNKNOWN, "wax", ["196 mL"]).startswith('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 350 190"')
     True
     """
     room = _room(profile)
@@ -80,12 +80,12 @@ def _core(room: list[tuple[float, float]]) -> list[tuple[float, float]]:
 
 
 def _line_and_labels(level: float, right: float, labels: list[str]) -> list[str]:
-    start = _number(right + _WALL + 4)
+    start = _number(max(right + _WALL + 4, _RIGHT + 14))
     shapes = [f'<line class="fill-line" x1="{_number(_LEFT - 16)}" y1="{_number(level)}" x2="{_RIGHT + 12}" '
               f'y2="{_number(level)}"/>']
     for place, text in enumerate(labels):
         style = "label" if place == 0 else "label-small"
-        shapes.append(f'<text class="{style}" x="{max(float(start), _RIGHT + 18):.0f}" '
+        shapes.append(f'<text class="{style}" x="{start}" '
                       f'y="{_number(level + 6 + 20 * place)}">{escape(text)}</text>')
     return shapes
 
