@@ -59,6 +59,14 @@ function zeroFree({ _malloc, _free, HEAPU8 }) {
   for (const at of taken) _free(at);
 }
 
+/**
+ * Places in memory that belong to the engine, by their index among its 32-bit words: a start must
+ * leave there what it found. Python keeps one such pointer, to a helper that only some engines allow.
+ */
+function engineWords({ HEAP32, __PyRuntime, __PyEM_EMSCRIPTEN_TRAMPOLINE_OFFSET }) {
+  return [(__PyRuntime + HEAP32[__PyEM_EMSCRIPTEN_TRAMPOLINE_OFFSET / 4]) / 4];
+}
+
 /** The whole memory of a Python that has done everything once, behind Pyodide's own header. */
 async function snapshot(load, site) {
   const { state, wrap } = steadied();
@@ -70,7 +78,7 @@ async function snapshot(load, site) {
   zeroFree(python._module);
   state.full = false;
   if (python._module.HEAPU8.length !== length) throw new Error("memory grew while the image was made");
-  return python.makeMemorySnapshot();
+  return { whole: python.makeMemorySnapshot(), words: engineWords(python._module) };
 }
 
 /** A fresh instance's memory as it comes from the file, and after its constructors ran. */
@@ -126,7 +134,8 @@ async function make(dist, out) {
   const library = join(out, "stdlib.zip");
   await writeFile(library, stdlib);
   const load = await loader(dist, library);
-  const whole = await snapshot(load, site);
+  const { whole, words } = await snapshot(load, site);
+  if (!words.every(Number.isInteger)) throw new Error("the engine's own words in memory were not found");
   const [, offset] = new Uint32Array(whole.buffer, whole.byteOffset, 2);
   const header = whole.slice(0, offset);
   const heap = whole.subarray(offset);
@@ -134,7 +143,7 @@ async function make(dist, out) {
   if (memory.after.length !== heap.length) throw new Error("the image needs more memory than a fresh instance has");
   const found = runs(heap, memory);
   const lock = JSON.parse(await readFile(join(dist, "pyodide", "pyodide-lock.json"), "utf8"));
-  const image = { header: [...header], runs: placed(found), lock };
+  const image = { header: [...header], runs: placed(found), words, lock };
   await writeFile(join(out, "image.json"), JSON.stringify(image));
   await writeFile(join(out, "pages.bin"), Buffer.concat(found.map(([at, length]) => heap.subarray(at, at + length))));
 }

@@ -16,9 +16,11 @@ async function unpacked(fetched) {
 }
 
 /** Put the pages where they belong in a fresh instance's memory. */
-function patch({ HEAPU8 }, pages, { runs, length }) {
+function patch({ HEAPU8, HEAP32 }, pages, { runs, length, words }) {
   if (pages.length !== length) throw new Error("the image is not whole");
+  const own = words.map((place) => [place, HEAP32[place]]);
   for (const [to, from, until] of runs) HEAPU8.set(pages.subarray(from, until), to);
+  for (const [place, word] of own) HEAP32[place] = word;
 }
 
 /** Start the core from the image; returns the door's ask. */

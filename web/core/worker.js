@@ -22,7 +22,7 @@ for (const part of Object.values(begun)) part.catch(() => {});
 const tell = (step, more = {}) => postMessage({ step, ...more });
 const opened = import("./start.js").then(({ start }) => start(begun, tell));
 
-const WARM_AFTER = 1500;
+const WARM_AFTER = 1000;
 const ROUNDS = Array(60).fill("first");
 let warming = null;
 
