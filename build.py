@@ -3,6 +3,9 @@
     python3 build.py                      build dist/
     python3 build.py serve [--port N]     build, then serve dist/ on this machine
     python3 build.py test [for pytest]    set up for the tests, build, and run them
+    python3 build.py bench [--json] [--runs N]
+                                          build, and time a stock start against ours in the
+                                          browsers of this machine
 
 It needs Python 3.11 or newer and a network the first time; everything else it
 fetches itself into .venv/ and .build/. The work is done by py/workshop.

@@ -11,9 +11,13 @@ from workshop.say import Trouble
 
 
 def main() -> int:
-    """Build, then serve or test if asked to; the exit code."""
+    """Build, then serve, test or measure if asked to; the exit code."""
     asked = command.read(sys.argv[1:])
     try:
+        if asked.what == "bench":
+            from workshop.bench.whole import bench
+
+            return bench(asked.runs, asked.json)
         dist.build()
         if asked.what == "serve":
             from workshop.serve import serve

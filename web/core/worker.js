@@ -42,11 +42,11 @@ function warm(ask) {
 async function answer({ id, ask: name, with: request }) {
   try {
     const { ask } = await opened;
-    postMessage({ id, ...JSON.parse(ask(name, JSON.stringify(request))) });
+    postMessage({ id, reply: ask(name, JSON.stringify(request)) });
     warmLater(ask);
   } catch (error) {
     const fault = { sentence: "The part that works out the figures stopped.", detail: String(error) };
-    postMessage({ id, fault, fatal: true });
+    postMessage({ id, reply: JSON.stringify({ fault }), fatal: true });
   }
 }
 

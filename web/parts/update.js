@@ -1,6 +1,7 @@
 // The service worker from the page's side: offline at once, and never a new version unasked.
 
 import { html, nothing } from "../vendor/lit/lit-html.js";
+import { door } from "../core/door.js";
 import { repaint } from "./paint.js";
 
 const state = { watching: false, registration: null, waiting: null, taking: false, elsewhere: false };
@@ -19,7 +20,8 @@ export async function watchUpdates() {
   }
   // A browser may answer with nothing where service workers are switched off.
   if (!state.registration) return;
-  // From the second visit on the rest is fetched too: what a plain start would need.
+  // What only a plain start needs is fetched from the second visit on, or at once where it was needed.
+  if (door.slow) navigator.serviceWorker.ready.then(({ active }) => active.postMessage("complete"));
   navigator.serviceWorker.controller?.postMessage("complete");
   follow(state.registration);
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && check());

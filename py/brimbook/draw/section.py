@@ -1,7 +1,7 @@
 """The section of a mold or a vessel, filled to its line."""
 
 from dataclasses import dataclass
-from html import escape
+from xml.sax.saxutils import escape
 
 WIDTH, HEIGHT = 350, 190
 _LEFT, _RIGHT, _TOP, _BOTTOM = 20, 172, 34, 166

@@ -2,9 +2,11 @@
 
 import gc
 import json
+import linecache
 import random
 import sys
 import types
+import typing
 
 
 def stand_in(name, **has):
@@ -19,9 +21,9 @@ def refuse(*_, **__):
     raise ImportError("not in the image")
 
 
-# The real ones bring in email, http and sockets. After the image is made they are gone again,
+# The real ones bring in email, http, sockets and network addresses. After the image is made they are gone again,
 # and who imports them is told that they are not there.
-STAND_INS = ("importlib.metadata", "platformdirs", "urllib.request")
+STAND_INS = ("importlib.metadata", "platformdirs", "urllib.request", "ipaddress")
 
 
 def import_the_core():
@@ -29,6 +31,7 @@ def import_the_core():
     stand_in("importlib.metadata", version=lambda name: "0", PackageNotFoundError=ImportError, entry_points=refuse)
     stand_in("platformdirs", user_cache_dir=refuse)
     stand_in("urllib.request", urlopen=refuse, Request=refuse)
+    stand_in("ipaddress", ip_address=refuse)
     from brimbook import door
 
     for name in STAND_INS:
@@ -60,6 +63,10 @@ def tidy_up():
     text.tidy.cache_clear()
     fields.leaf_at.cache_clear()
     sys.path_importer_cache.clear()
+    linecache.clearcache()
+    # What type hints left behind; nothing asks for it again.
+    for cleanup in typing._cleanups:
+        cleanup()
     gc.collect()
 
 
