@@ -1,5 +1,6 @@
 """The page's JavaScript does no arithmetic and formats no number: that is the core's to do."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -52,3 +53,20 @@ def test_the_rule_would_notice(source):
 @pytest.mark.parametrize("source", [b"`a + ${b}`", b"// a + b", b"a < b && c", b"'1 - 2'", b"/a+/.test(b)", b"!a"])
 def test_the_rule_lets_plain_code_pass(source):
     assert not sums(source)
+
+
+def imported(start: str, found: list[str] | None = None) -> list[str]:
+    """Every module of the page that one module reads before it runs, itself first."""
+    found = [] if found is None else found
+    if start not in found:
+        found.append(start)
+        source = (WEB / start).read_text("utf-8") if (WEB / start).exists() else ""
+        for path in re.findall(r'(?:from|import)\s+"(\.[^"]+)"', source):
+            imported((WEB / start).parent.joinpath(path).resolve().relative_to(WEB).as_posix(), found)
+    return found
+
+
+def test_the_page_asks_for_all_its_modules_at_once():
+    """Else each one is asked for only when the one that needs it has come."""
+    listed = re.findall(r'<link rel="modulepreload" href="\./([^"]+)">', (WEB / "index.html").read_text("utf-8"))
+    assert sorted(listed) == sorted({*imported("core/begin.js"), *imported("app.js")})
