@@ -1,6 +1,6 @@
 """A figure: a value that can show how it came about."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 from brimbook.sources import Source
@@ -42,7 +42,7 @@ class Figure:
     constants: tuple[Constant, ...] = ()
     uses: tuple[str, ...] = ()
     spread: str = ""
-    notes: tuple[str, ...] = field(default=())
+    notes: tuple[str, ...] = ()
 
     def to_plain(self) -> dict[str, Any]:
         """The figure as plain data for the page [record]."""

@@ -27,7 +27,6 @@ AIR_BUOYANCY = Source("ISO 8655-6 factor Z: air 1.2 kg/m³, weights 8000 kg/m³"
 ABSOLUTE_VOLUME = Source(
     "Absolute-volume method of ACI 211.1, as worked in the Navy training course Engineering Aid "
     "(NAVEDTRA 14071), chapter 17", "published")
-NEAT_GROUT = Source("Yield of a neat grout, Concrete Construction, “Volume of grout”", "published")
 RAPID_CEMENT = Source("A maker's data sheet for a calcium-sulfoaluminate cement", "published")
 PORTLAND = Source("NAVEDTRA 14070, chapter 17; Concrete Construction, “Volume of grout”", "published")
 PLASTER = Source(
@@ -44,6 +43,5 @@ STRAY_READING = Source("Grubbs' test for one outlying reading, two-sided, 5 %; t
                        "reference library")
 STUDENT = Source("Student's t, two-sided, 95 %; table agrees with scipy", "reference library")
 ROUNDING = Source("Evaluation of measurement data (GUM), JCGM 100:2008, 4.3.7", "from memory")
-POUND_AND_OUNCE = Source("16 ounces to the pound, avoirdupois", "published")
 IDENTITY = Source("Arithmetic identity", "published")
 GEOMETRY = Source("Volume of a solid by formula", "published")

@@ -1,4 +1,8 @@
-"""A maker at the bench: what they do with the page, in their own words."""
+"""A maker at the bench: what they do with the page, in their own words.
+
+Weights that these tests expect are what the core gives in CPython (regression): here they show that the page tells them.
+Whether they are right is the business of tests/published and tests/core.
+"""
 
 import pytest
 

@@ -44,7 +44,8 @@ def mold_card(answer: Answer, place: str) -> dict[str, Any]:
     told = _room_told(answer, fill, "to the brim")
     return card(
         place, "mold", "Mold", _MOLD_QUESTIONS[_way(answer.said, fill)], answer=("volume",),
-        waiting="Fill the mold with water to the brim and weigh the water.", **_asked(answer.said, fill),
+        waiting=_waiting(answer.said, fill, "Fill the mold with water to the brim and weigh the water."),
+        **_asked(answer.said, fill),
         **_worked(answer, fill), drawing=section.mold(_profile(answer.said, fill), told),
         drawing_text=f"Section of the mold, filled with water: {', '.join(told)}.")
 
@@ -62,7 +63,8 @@ def well_card(answer: Answer, place: str) -> dict[str, Any]:
     sealed = said.value(f"{place}.sealed") == "yes"
     return card(
         place, "well", "Well", _WELL_QUESTIONS[_way(said, fill)], answer=("volume",),
-        waiting="Fill the vessel with water to the line where the wax should end, and weigh that water.", **asked,
+        waiting=_waiting(said, fill, "Fill the vessel with water to the line where the wax should end, and weigh that "
+                                     "water."), **asked,
         **_worked(answer, fill), cautions=cautions.WELL if sealed else cautions.UNSEALED_WELL,
         drawing=section.vessel(_profile(said, fill), "water", told),
         drawing_text=f"Section of the vessel, filled with water: {', '.join(told)}.")
@@ -79,6 +81,15 @@ def well_profile(said: Said, place: str) -> Profile:
 
 def _way(said: Said, fill: str) -> str:
     return said.value(f"{fill}.way") or "on_scale"
+
+
+def _waiting(said: Said, fill: str, with_water: str) -> str:
+    """What to do while there is no volume."""
+    if any(fault.path.startswith(f"{fill}.") for fault in said.faults):
+        return "Mend the entry that is marked."
+    otherwise = {"dimensions": "Measure it with a ruler, or take the sizes from the drawing.",
+                 "dry_filler": "Fill it with dry filler, weigh that, and type what one mL of it weighs."}
+    return otherwise.get(_way(said, fill), with_water)
 
 
 def _asked(said: Said, fill: str) -> dict[str, Any]:

@@ -41,6 +41,18 @@ def standard_deviation(values: list[float]) -> float:
     return math.sqrt(math.fsum((value - middle) ** 2 for value in values) / (len(values) - 1))
 
 
+def student_t(count: int) -> float:
+    """Student's t for the mean of so many readings, two-sided, 95 % [–].
+
+    count: how many, two or more [count].
+
+    >>> student_t(3)
+    4.303
+    """
+    freedom = count - 1
+    return STUDENT_T[freedom - 1] if freedom <= len(STUDENT_T) else LARGE_SAMPLE_T
+
+
 def spread_of_mean(values: list[float]) -> float:
     """The ± that the spread of the readings leaves on their mean [unit of the values].
 
@@ -51,9 +63,7 @@ def spread_of_mean(values: list[float]) -> float:
     """
     if len(values) < 2:
         return 0.0
-    freedom = len(values) - 1
-    student = STUDENT_T[freedom - 1] if freedom <= len(STUDENT_T) else LARGE_SAMPLE_T
-    return student * standard_deviation(values) / math.sqrt(len(values))
+    return student_t(len(values)) * standard_deviation(values) / math.sqrt(len(values))
 
 
 def readability_of_difference(readability: float) -> float:

@@ -112,7 +112,8 @@ def _spread_figure(said: Said, place: str, values: list[float]) -> Figure:
         worked=f"{told(spread, 3, said.display)} g",
         formula="standard deviation of single readings", numbers=f"√(({squares}) ÷ ({len(values)} − 1))",
         says=f"{len(values)} readings, from {show.mass(min(values), said.display)} to "
-             f"{show.mass(max(values), said.display)}")
+             f"{show.mass(max(values), said.display)}",
+        constants=(Constant("A reading that stands apart", "told of from three readings on", sources.STRAY_READING),))
 
 
 def _by_water(said: Said, place: str, way: str, nets: list, porous: bool) -> Measurement:
@@ -135,7 +136,7 @@ def _by_water(said: Said, place: str, way: str, nets: list, porous: bool) -> Mea
         constants=(
             Constant(f"Water {at}: density", show.significant(water.density(temperature), 7, said.display) + " g/mL",
                      sources.WATER_DENSITY),
-            Constant(f"Water {at}: mL for 1 g in air", factor, sources.AIR_BUOYANCY)),
+            Constant(f"Water {at}: mL for 1 g in air", factor, sources.AIR_BUOYANCY), *_spread_constants(values, said)),
         uses=(net.key,), spread=_spread_told(said, place, per_gram * scale, per_gram * spread, len(values), line_told))
     figures = [net, *([_spread_figure(said, place, values)] if len(values) > 1 else []), figure]
     notes = _stray_notes(said, place, nets) + _drink_notes(way, porous)
@@ -144,6 +145,15 @@ def _by_water(said: Said, place: str, way: str, nets: list, porous: bool) -> Mea
 
 def _scale_and_spread(said: Said, place: str, values: list[float]) -> tuple[float, float]:
     return (readings.readability_of_difference(said.value(f"{place}.readability")), readings.spread_of_mean(values))
+
+
+def _spread_constants(values: list[float], said: Said) -> list[Constant]:
+    """What the ± of a weighing takes from outside the record."""
+    rounding = Constant("± of two rounded displays", "2 steps ÷ √6", sources.ROUNDING)
+    if len(values) == 1:
+        return [rounding]
+    student = show.significant(readings.student_t(len(values)), 4, said.display)
+    return [rounding, Constant(f"Student's t for {len(values)} readings", student, sources.STUDENT)]
 
 
 def _line(said: Said, place: str) -> tuple[float, str]:
@@ -206,7 +216,8 @@ def _by_filler(said: Said, place: str, nets: list) -> Measurement | None:
         formula="filler weighed ÷ weight of one mL of loose filler",
         numbers=f"{show.significant(net.value, 8, said.display)} ÷ {show.significant(density, 6, said.display)}",
         plus_minus=plus_minus, plus_minus_shown=_plus_minus_shown(plus_minus, said),
-        constants=(Constant("One mL of loose filler", show.density(density, said.display), sources.YOURS),),
+        constants=(Constant("One mL of loose filler", show.density(density, said.display), sources.YOURS),
+                   *_spread_constants(values, said)),
         uses=(net.key,),
         spread=_spread_told(said, place, scale / density, spread / density, len(values), line_told)
         + " How tightly the filler packs is not in it.")
