@@ -3,11 +3,13 @@
 import { html, render } from "./vendor/lit/lit-html.js";
 import { ask, door, onDoor } from "./core/door.js";
 import { firstAnswer } from "./core/first.js";
-import { entryOf, isEmpty, parsed, vesselNamed } from "./keep/book.js";
-import { settings, showTheme } from "./keep/settings.js";
+import { entryOf, isEmpty } from "./keep/book.js";
+import { MATERIALS, materialsEntry } from "./keep/materials.js";
+import { showTheme } from "./keep/settings.js";
 import { onOtherTab } from "./keep/store.js";
 import { visitOf } from "./keep/visiting.js";
-import { settingsPage } from "./pages/settings.js";
+import { materialsPage } from "./pages/materials.js";
+import { renewForm, settingsPage } from "./pages/settings.js";
 import { shelfPage } from "./pages/shelf.js";
 import { unfoundPage } from "./pages/unfound.js";
 import { vesselPage } from "./pages/vessel.js";
@@ -16,11 +18,12 @@ import { giveWay, hooks, lay, layAside, opened, workOut } from "./parts/opened.j
 import { overView, showOver } from "./parts/over.js";
 import { pad, watchFingers } from "./parts/pad.js";
 import { paintWith, repaint } from "./parts/paint.js";
-import { renameRoute, replaceRoute, route, vesselAddress } from "./parts/route.js";
+import { remember, remembered, renameRoute, replaceRoute, route, vesselAddress } from "./parts/route.js";
 import { bareSheet } from "./parts/sheet.js";
+import { tendTimers, watchTimers } from "./parts/timers.js";
 import { toastView } from "./parts/toast.js";
 import { updateView, watchUpdates } from "./parts/update.js";
-import { first, learn, newRecord } from "./parts/world.js";
+import { first, learn, makersOwn, newRecord } from "./parts/world.js";
 
 const root = document.getElementById("page");
 let screen = () => shelfPage();
@@ -37,7 +40,8 @@ function paint() {
     <footer class="dock">${dock}</footer>${toastView()}${liveView()}${overView()}`, root);
   showOver();
   if (arrived) arrive();
-  openWhereAsked();
+  focusAdded();
+  tendTimers();
 }
 
 /** A screen is entered at its top, the shelf where it was left; the focus goes along for those who listen. */
@@ -53,11 +57,13 @@ function leaveScreen() {
   if (page) scrolls.set(here, page.scrollTop);
 }
 
-/** After one item more, its first reading takes the focus. */
-function openWhereAsked() {
+/** After one item more, its first field takes the focus. */
+function focusAdded() {
   const { openAt } = opened;
-  const input = openAt && [...document.querySelectorAll("input.reading")].find(({ dataset }) => dataset.path.startsWith(openAt));
-  if (!input || !opened.fresh) return;
+  if (!openAt) return;
+  const inputs = [...root.querySelectorAll(".card :is(input, select, textarea)")];
+  const input = inputs.find(({ dataset, name }) => (dataset.path ?? name).startsWith(openAt));
+  if (!input) return;
   opened.openAt = "";
   input.focus();
 }
@@ -95,7 +101,7 @@ async function openLink(fragment) {
   layAside();
   show(vesselPage);
   try {
-    const answer = await ask("open_link", { fragment, settings: settings() });
+    const answer = await ask("open_link", { fragment, ...makersOwn() });
     if (location.hash.slice(1) === fragment) openVisit(fragment, answer);
   } catch (error) {
     if (location.hash.slice(1) === fragment) showUnfound(error.message);
@@ -123,21 +129,32 @@ function openShelf() {
   show(shelfPage);
 }
 
+/** The maker's own materials; from a vessel, the way back leads there again. */
+function openMaterials(_, from) {
+  if (from && opened.record) remember({ from: remembered().from ?? from });
+  const { record, sheet } = first().shelf;
+  lay({ kind: "materials", record, sheet: bareSheet(sheet), ...materialsEntry() });
+  show(materialsPage);
+}
+
 function openSettings() {
   layAside();
+  renewForm();
   show(settingsPage);
 }
 
 const SCREENS = {
-  start, new: openNew, vessel: openFromBook, demo: openDemo, link: openLink, settings: openSettings, shelf: openShelf,
+  start, new: openNew, vessel: openFromBook, demo: openDemo, link: openLink, materials: openMaterials, settings: openSettings,
+  shelf: openShelf,
 };
 
 function go() {
   if (location.hash === here) return repaint();
   leaveScreen();
+  const from = here;
   here = location.hash;
   const { page, id } = route();
-  return (SCREENS[page] ?? openShelf)(id);
+  return (SCREENS[page] ?? openShelf)(id, from);
 }
 
 /** A new vessel gets its own address with the first thing typed. */
@@ -146,11 +163,12 @@ hooks.entered = (id) => {
   here = location.hash;
 };
 
-/** Another tab changed something: the vessel that lies open gives way to the newer one. */
+/** Another tab changed something: what lies open gives way to what is newer, or is worked out with it. */
 function otherTab(name, text) {
-  const entry = text && parsed(text);
-  const mine = opened.kind === "book" && vesselNamed(name) === opened.record.id;
-  if (mine && entry && entry.saved > opened.saved) giveWay(entry);
+  const { holder } = opened;
+  const entry = text && holder?.place === name ? holder.parse(text) : null;
+  if (entry && holder.isOlderThan(entry)) giveWay(entry);
+  if (name === MATERIALS && holder?.place !== name) workOut();
   repaint();
 }
 
@@ -184,6 +202,7 @@ async function begin() {
   onDoor(doorChanged);
   onOtherTab(otherTab);
   watchFingers();
+  watchTimers();
   if (await readFirst()) travel();
 }
 

@@ -5,9 +5,14 @@ import traceback
 from collections.abc import Callable
 from typing import Any
 
+from brimbook.cards.countdown import countdown
+from brimbook.cards.reminders import reminders
+from brimbook.cards.shelf import shelf_of, shelf_sheet
 from brimbook.cards.sheet import line, sheet
 from brimbook.draw.code import qr
+from brimbook.quantity.error import QuantityError
 from brimbook.record import blank, link, tree
+from brimbook.record.fields import is_private
 from brimbook.record.said import understand
 from brimbook.settings import display_of, form, whole
 from brimbook.work_out import work_out
@@ -29,7 +34,7 @@ def ask(name: str, request: str) -> str:
         if name not in ASKS:
             return _reply(fault={"sentence": f"There is nothing called “{name}” to ask.", "detail": ""})
         return _reply(answer=ASKS[name](json.loads(request)))
-    except link.LinkError as error:
+    except (link.LinkError, QuantityError) as error:
         return _reply(fault={"sentence": str(error), "detail": ""})
     except Exception:  # the page must have its answer whatever went wrong
         return _reply(fault={"sentence": "Something went wrong while working this out. What you typed is kept.",
@@ -48,13 +53,21 @@ def _first(request: dict[str, Any]) -> dict[str, Any]:
     vessel = blank.blank(display)
     demos = [{"record": demo, "line": line(work_out(demo, display))} for demo in blank.demos()]
     return {"blank": vessel, "sheet": sheet(work_out(vessel, display)), "demos": demos, "settings": settings,
-            "settings_form": form(settings)}
+            "settings_form": form(settings), "shelf": _shelf({"record": {"materials": []}})}
 
 
 def _work_out(request: dict[str, Any]) -> dict[str, Any]:
+    record, display = request.get("record"), display_of(whole(request.get("settings")))
+    answer = work_out(record, display)
+    return {"record": tree.copy_with(record, answer.said.canonical),
+            "sheet": sheet(answer, shelf_of(request.get("materials"), display))}
+
+
+def _shelf(request: dict[str, Any]) -> dict[str, Any]:
+    """The page of the maker's materials, whose record is a list of them."""
     record = request.get("record")
-    answer = work_out(record, display_of(whole(request.get("settings"))))
-    return {"record": tree.copy_with(record, answer.said.canonical), "sheet": sheet(answer)}
+    said = understand(record, display_of(whole(request.get("settings"))))
+    return {"record": tree.copy_with(record, said.canonical), "sheet": shelf_sheet(said)}
 
 
 def _share(request: dict[str, Any]) -> dict[str, Any]:
@@ -64,7 +77,8 @@ def _share(request: dict[str, Any]) -> dict[str, Any]:
         raise link.LinkError("There is no vessel here to share.")
     said = understand(record, display_of(whole(request.get("settings"))))
     address = str(request.get("address", "")).partition("#")[0]
-    full = f"{address}#{link.to_fragment(tree.copy_with(record, said.canonical))}"
+    texts = {path: "" if is_private(path) else text for path, text in {**said.texts, **said.canonical}.items()}
+    full = f"{address}#{link.to_fragment(tree.copy_with(record, texts))}"
     name = said.text("name").strip() or "this vessel"
     try:
         return {"link": full, "qr": qr(full), "qr_label": f"QR code of the link to {name}"}
@@ -74,12 +88,21 @@ def _share(request: dict[str, Any]) -> dict[str, Any]:
 
 def _open_link(request: dict[str, Any]) -> dict[str, Any]:
     record = link.from_fragment(str(request.get("fragment", "")))
-    return _work_out({"record": record, "settings": request.get("settings")})
+    return _work_out({**request, "record": record})
 
 
 def _settings(request: dict[str, Any]) -> dict[str, Any]:
     settings = whole(request.get("settings"))
     return {"settings": settings, "settings_form": form(settings), "blank": blank.blank(display_of(settings))}
+
+
+def _countdown(request: dict[str, Any]) -> list[dict[str, str]]:
+    return countdown(request.get("now"), request.get("due"), display_of(whole(request.get("settings"))))
+
+
+def _calendar(request: dict[str, Any]) -> dict[str, str]:
+    answer = work_out(request.get("record"), display_of(whole(request.get("settings"))))
+    return reminders(answer, request.get("place"), request.get("now"), request.get("stamp"))
 
 
 ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
@@ -88,4 +111,7 @@ ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "share": _share,
     "open_link": _open_link,
     "settings": _settings,
+    "shelf": _shelf,
+    "countdown": _countdown,
+    "calendar": _calendar,
 }

@@ -8,7 +8,7 @@ from brimbook.quantity.read import Bounds, read
 from brimbook.quantity.show import Display
 from brimbook.record.fields import Choice
 
-USUAL = {"mass": "g", "length": "mm", "temperature": "C", "decimal": "either", "readability": "1 g"}
+USUAL = {"mass": "g", "length": "mm", "temperature": "C", "decimal": "either", "readability": "1 g", "currency": "$"}
 
 _CHOICES = {
     "mass": ("Weights in", (Choice("g", "Grams"), Choice("oz", "Ounces"), Choice("lb", "Pounds and ounces"))),
@@ -19,6 +19,7 @@ _CHOICES = {
         Choice("point", "Between thousands", "1,250 is 1250; the decimal mark is a point."),
         Choice("comma", "Is the decimal mark", "1,25 is one and a quarter."))),
 }
+LONGEST_CURRENCY = 6
 _READABILITY = Bounds(0.001, 100, "The steps of a scale are between 0.001 g and 100 g: usually 1 g.")
 
 
@@ -52,7 +53,8 @@ def display_of(settings: dict[str, str]) -> Display:
         readability = _readability(settings)
     except QuantityError:
         readability = 1.0
-    return Display(settings["mass"], settings["length"], settings["temperature"], settings["decimal"], readability)
+    return Display(settings["mass"], settings["length"], settings["temperature"], settings["decimal"], readability,
+                   settings["currency"].strip()[:LONGEST_CURRENCY] or USUAL["currency"])
 
 
 def _readability(settings: dict[str, str]) -> float:
@@ -66,14 +68,16 @@ def form(settings: dict[str, str]) -> list[dict[str, Any]]:
     settings: whole ones [settings].
 
     >>> [question["path"] for question in form(whole({}))]
-    ['mass', 'length', 'temperature', 'decimal', 'readability']
+    ['mass', 'length', 'temperature', 'decimal', 'readability', 'currency']
     """
     questions = [_question(name, label, "choice", settings[name], choices=[plain_choice(choice) for choice in choices])
                  for name, (label, choices) in _CHOICES.items()]
     display = display_of(settings)
     return [*questions, _question("readability", "Your scale shows steps of", "mass", settings["readability"],
                                   unit="g" if settings["mass"] == "g" else "oz", fault=_readability_fault(settings),
-                                  hint="Weights are rounded to this.", keys=keys("mass", display))]
+                                  hint="Weights are rounded to this.", keys=keys("mass", display)),
+            _question("currency", "Prices in", "text", settings["currency"],
+                      hint="A sign or three letters: $, €, kr, CHF. Nothing is converted.")]
 
 
 def _readability_fault(settings: dict[str, str]) -> str:

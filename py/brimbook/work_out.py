@@ -3,21 +3,44 @@
 from dataclasses import dataclass, field
 from typing import Any
 
+from brimbook.cast.learning import Learned
+from brimbook.cast.recipe import Recipe
 from brimbook.figure import Figure
 from brimbook.quantity.show import Display
 from brimbook.record.said import Said, understand
+from brimbook.steps.bowl import bowl
+from brimbook.steps.clamping import clamping
+from brimbook.steps.curing import Schedule, curing
+from brimbook.steps.drying import Dryness, drying
 from brimbook.steps.filling import filling
+from brimbook.steps.finishing import finishing
+from brimbook.steps.leaking import leaking
 from brimbook.steps.measure import Measurement, measure
-from brimbook.steps.mixing import mixing
+from brimbook.steps.mixing import mixing, plan_of, shared
+from brimbook.steps.plan import Plan
+from brimbook.steps.pouring import pouring
+from brimbook.steps.recipe import recipe_of
 
 
 @dataclass
 class Answer:
-    """Everything worked out from a record."""
+    """Everything worked out from a record; what is found for one cast or fill stands under its path."""
 
     said: Said
     figures: dict[str, Figure] = field(default_factory=dict)
     rooms: dict[str, Measurement] = field(default_factory=dict)
+    recipes: dict[str, Recipe] = field(default_factory=dict)
+    plans: dict[str, Plan] = field(default_factory=dict)
+    learned: dict[str, Learned] = field(default_factory=dict)
+    dryness: dict[str, Dryness] = field(default_factory=dict)
+    schedules: dict[str, Schedule] = field(default_factory=dict)
+
+    def keep(self, figures: list[Figure]) -> None:
+        """Add figures [nothing].
+
+        figures: worked out, in the order they are told [figures].
+        """
+        self.figures.update({figure.key: figure for figure in figures})
 
 
 def work_out(record: dict[str, Any], display: Display = Display()) -> Answer:
@@ -36,8 +59,11 @@ def work_out(record: dict[str, Any], display: Display = Display()) -> Answer:
     ('Weigh 1205 g powder', 'Weigh 301 g water')
     """
     answer = Answer(understand(record, display))
-    for place in places(answer.said, "casts"):
-        _cast(answer, place)
+    casts = places(answer.said, "casts")
+    for place in casts:
+        _room(answer, f"{place}.cavity")
+    for place in casts:
+        _cast(answer, place, casts)
     for place in places(answer.said, "wells"):
         _well(answer, place)
     return answer
@@ -52,19 +78,68 @@ def places(said: Said, name: str) -> list[str]:
     return [f"{name}.{number}" for number in range(said.count(name))]
 
 
-def _cast(answer: Answer, place: str) -> None:
-    cavity = measure(answer.said, f"{place}.cavity")
-    if cavity is not None:
-        _keep(answer, cavity, mixing(answer.said, place, cavity))
+def has_own_bowl(said: Said, place: str) -> bool:
+    """Is a cast poured from a bowl of its own [yes or no]?
+
+    said: the record as understood [said].
+    place: path of the cast [text].
+    """
+    return place == "casts.0" or said.value(f"{place}.bowl") != "first"
+
+
+def _room(answer: Answer, place: str, porous: bool = False) -> None:
+    room = measure(answer.said, place, porous)
+    if room is not None:
+        answer.rooms[place] = room
+        answer.keep(room.figures)
+
+
+def _cast(answer: Answer, place: str, casts: list[str]) -> None:
+    """The steps of one cast, in the order of the job."""
+    said, cavity = answer.said, answer.rooms.get(f"{place}.cavity")
+    own = has_own_bowl(said, place)
+    if own:
+        _own_bowl(answer, place, casts, cavity)
+    elif cavity is not None:
+        answer.keep(shared(said, place, cavity))
+    answer.keep(clamping(said, place, answer.recipes.get(place if own else "casts.0"), cavity))
+    dry = drying(said, place)
+    if dry is not None:
+        answer.dryness[place] = dry
+        answer.keep(dry.figures)
+    answer.schedules[place] = curing(said, place, dry)
+    answer.keep(answer.schedules[place].figures)
+    answer.keep(leaking(said, place))
+    answer.keep(finishing(said, place, cavity))
+
+
+def _own_bowl(answer: Answer, place: str, casts: list[str], cavity: Measurement | None) -> None:
+    said, recipe = answer.said, recipe_of(answer.said, place)
+    if recipe is None:
+        return
+    answer.recipes[place] = recipe
+    rooms = _poured_from(answer, place, casts)
+    learned, figures = pouring(said, place, recipe, rooms)
+    answer.keep(figures)
+    if learned is not None:
+        answer.learned[place] = learned
+    plan = plan_of(said, place, rooms, recipe, learned) if cavity is not None else None
+    if plan is not None:
+        answer.plans[place] = plan
+        answer.keep(mixing(said, place, plan, cavity))
+        answer.keep(bowl(said, place, plan))
+
+
+def _poured_from(answer: Answer, place: str, casts: list[str]) -> dict[str, Measurement]:
+    """The measured cavities that this cast's bowl fills: its own, and those that share it."""
+    others = [other for other in casts if other != place and place == "casts.0" and not has_own_bowl(answer.said, other)]
+    rooms = {other: answer.rooms.get(f"{other}.cavity") for other in [place, *others]}
+    return {other: room for other, room in rooms.items() if room is not None}
 
 
 def _well(answer: Answer, place: str) -> None:
     porous = answer.said.value(f"{place}.sealed") != "yes"
-    room = measure(answer.said, f"{place}.fill", porous)
+    _room(answer, f"{place}.fill", porous)
+    room = answer.rooms.get(f"{place}.fill")
     if room is not None:
-        _keep(answer, room, filling(answer.said, place, room))
-
-
-def _keep(answer: Answer, room: Measurement, figures: list[Figure]) -> None:
-    answer.rooms[room.place] = room
-    answer.figures.update({figure.key: figure for figure in [*room.figures, *figures]})
+        answer.keep(filling(answer.said, place, room))

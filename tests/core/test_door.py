@@ -76,11 +76,11 @@ def test_a_failure_of_ours_keeps_its_detail_for_a_report():
 @pytest.mark.parametrize("settings", [{}, *DISPLAYS], ids=str)
 def test_first_holds_all_that_the_first_page_needs(settings):
     answer = ask("first", settings=settings)
-    assert set(answer) == {"blank", "sheet", "demos", "settings", "settings_form"}
+    assert set(answer) == {"blank", "sheet", "demos", "settings", "settings_form", "shelf"}
     assert answer["blank"]["id"] == "" and answer["sheet"]["faults"] == []
     assert len(answer["demos"]) == 3 and all(demo["line"] and demo["record"]["id"] for demo in answer["demos"])
     assert answer["sheet"]["cards"][0]["fields"][0]["path"] == "casts.0.cavity.readings.0.water"
-    assert set(answer["settings"]) == {"mass", "length", "temperature", "decimal", "readability"}
+    assert set(answer["settings"]) == {"mass", "length", "temperature", "decimal", "readability", "currency"}
 
 
 def test_first_needs_nothing():

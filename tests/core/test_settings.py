@@ -34,7 +34,7 @@ def test_whole_settings_stay_as_they_are(settings):
 def test_the_steps_of_the_scale(text, mass, grams, faulty):
     settings = whole({"readability": text, "mass": mass})
     assert display_of(settings).readability == pytest.approx(grams, abs=0.001)
-    assert bool(form(settings)[-1]["fault"]) == faulty
+    assert bool(form(settings)[-2]["fault"]) == faulty
 
 
 @pytest.mark.parametrize(("text", "decimal", "grams"),
@@ -46,7 +46,7 @@ def test_the_steps_of_the_scale_with_a_comma(text, decimal, grams):
 @pytest.mark.parametrize("question", form(whole({})), ids=lambda question: question["path"])
 def test_a_question_is_whole(question):
     assert question["label"] and question["path"] in USUAL
-    assert question["kind"] in ("choice", "mass") and bool(question["choices"]) == (question["kind"] == "choice")
+    assert question["kind"] in ("choice", "mass", "text") and bool(question["choices"]) == (question["kind"] == "choice")
     if question["choices"]:
         assert question["value"] in [choice["value"] for choice in question["choices"]]
 

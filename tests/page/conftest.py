@@ -4,7 +4,13 @@ Weights that these tests expect are what the core gives in CPython (regression):
 Whether they are right is the business of tests/published and tests/core.
 """
 
+import sys
+from pathlib import Path
+
 import pytest
+
+# Files are collected by path, not as packages: helpers are found through the path.
+sys.path.insert(0, str(Path(__file__).parent / "helpers"))
 
 
 class Maker:
@@ -91,3 +97,18 @@ def another_phone(browser, site):
     for phone in made:
         phone.close()
         phone.check()
+
+
+@pytest.fixture
+def tried(another_phone):
+    """A maker whose page asks a stand-in for the core: tried(record) opens that vessel of the book."""
+    import stand_in
+
+    def open_page(record: dict, rest: str = "", **screen) -> Maker:
+        made = another_phone(service_workers="block", **screen)
+        stand_in.lay_under(made)
+        address = stand_in.keep(made, record)
+        made.page.reload()
+        return made.opens(rest or address)
+
+    return open_page

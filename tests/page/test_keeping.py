@@ -56,3 +56,27 @@ def test_a_damaged_entry_is_shown_and_left_alone(maker):
     maker.page.reload()
     maker.page.get_by_role("heading", name="Damaged").wait_for()
     assert maker.page.evaluate("localStorage.getItem('brimbook.vessel.x1')") == '{"record": half'
+
+
+def test_a_setting_in_words_is_kept(maker):
+    maker.opens("#/settings")
+    currency = maker.page.get_by_label("Prices in")
+    currency.fill("CHF")
+    currency.blur()
+    maker.page.reload()
+    currency.wait_for()
+    assert currency.input_value() == "CHF"
+
+
+def test_a_question_that_an_older_version_did_not_have_is_asked(maker):
+    maker.opens("#/settings")
+    maker.page.get_by_role("radio", name="Inches").tap()
+    maker.page.wait_for_function("() => localStorage.getItem('brimbook.settings-made')")
+    maker.page.evaluate("""() => {
+        const made = JSON.parse(localStorage.getItem('brimbook.settings-made'));
+        made.settings_form = made.settings_form.filter(({ path }) => path !== 'currency');
+        localStorage.setItem('brimbook.settings-made', JSON.stringify(made));
+    }""")
+    maker.page.reload()
+    maker.page.get_by_label("Prices in").wait_for()
+    assert maker.page.get_by_role("radio", name="Inches").is_checked()

@@ -115,6 +115,11 @@ export function ask(name, request) {
   });
 }
 
+/** Ask only while nobody waits for an answer, so that nobody waits longer for it; undefined while somebody does. */
+export async function askIfIdle(name, request) {
+  return door.state === "ready" && !pending.size ? ask(name, request) : undefined;
+}
+
 /** Send what waits in a lane, if anything does. */
 async function run(lane) {
   const { name, request, resolve, reject } = lane.waiting;

@@ -79,7 +79,5 @@ export function putBack(id) {
   drop(`${TRASH}${id}`);
 }
 
-/** The id of the vessel that a storage name belongs to, or null for another kind of name. */
-export function vesselNamed(name) {
-  return name.startsWith(VESSEL) ? name.slice(VESSEL.length) : null;
-}
+/** The name of a vessel's entry in the device's storage. */
+export const vesselName = (id) => `${VESSEL}${id}`;

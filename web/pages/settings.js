@@ -34,6 +34,11 @@ const hand = {
   choose: (path, { value, sets }) => change({ ...sets, [path]: value }),
 };
 
+/** A form that an older version made and kept may lack a question, so it is made anew. */
+export function renewForm() {
+  if (madeForSettings()) change({});
+}
+
 /** Keep the change at once, then let the core make the form and the blank that go with it. */
 async function change(part) {
   const chosen = { ...settings(), ...part };

@@ -2,13 +2,13 @@
 
 import { html, nothing } from "../vendor/lit/lit-html.js";
 import { ask } from "../core/door.js";
-import { settings } from "../keep/settings.js";
 import { drawing } from "../parts/drawing.js";
 import { cross } from "../parts/icons.js";
 import { opened } from "../parts/opened.js";
 import { repaint } from "../parts/paint.js";
 import { bareAddress, closeOver, openOver } from "../parts/route.js";
 import { toast } from "../parts/toast.js";
+import { makersOwn } from "../parts/world.js";
 
 let made = null;
 
@@ -23,7 +23,7 @@ async function make(record) {
   made = { record, link: null, fault: "" };
   const mine = made;
   try {
-    Object.assign(mine, await ask("share", { record, settings: settings(), address: bareAddress() }));
+    Object.assign(mine, await ask("share", { record, ...makersOwn(), address: bareAddress() }));
   } catch (error) {
     mine.fault = error.message;
   }

@@ -2,7 +2,7 @@
 
 import { html, nothing } from "../vendor/lit/lit-html.js";
 import { damaged, damagedText, putBack, remove, removed, vessels } from "../keep/book.js";
-import { bin, cross, fold, look, mark, plus, settingsSign } from "../parts/icons.js";
+import { bin, cross, fold, look, mark, materialsSign, plus, settingsSign } from "../parts/icons.js";
 import { repaint } from "../parts/paint.js";
 import { demoAddress, vesselAddress } from "../parts/route.js";
 import { footLine } from "../parts/foot.js";
@@ -20,6 +20,7 @@ export function shelfPage() {
 }
 
 const bar = () => html`<h1 class="wordmark">${mark()}<span>Brimbook</span></h1>
+  <a class="button only-sign" href="#/materials" aria-label="My materials">${materialsSign()}</a>
   <a class="button only-sign" href="#/settings" aria-label="Settings">${settingsSign()}</a>`;
 
 const dock = () => html`<div class="dock-acts"><a class="button big" href="#/new">${plus()}<span>New vessel</span></a></div>`;

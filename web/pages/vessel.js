@@ -1,13 +1,14 @@
 // One vessel: its name, and a card a step in the job's order.
 
-import { html, nothing } from "../vendor/lit/lit-html.js";
-import { door, restartDoor } from "../core/door.js";
+import { html } from "../vendor/lit/lit-html.js";
 import { openShare } from "./share.js";
-import { cardView } from "../parts/card.js";
+import { actionsView } from "../parts/actions.js";
+import { coreBanner, rivalBanner } from "../parts/banners.js";
+import { cardsView } from "../parts/card.js";
 import { fieldView } from "../parts/field.js";
 import { footLine } from "../parts/foot.js";
 import { back, fold, share } from "../parts/icons.js";
-import { dropRival, leave, opened, textAt, type, useRival } from "../parts/opened.js";
+import { leave, opened, textAt, type } from "../parts/opened.js";
 import { padView } from "../parts/pad.js";
 import { visitBanner } from "../parts/visit.js";
 
@@ -35,8 +36,8 @@ function named() {
 const waiting = () => html`<p class="quiet" role="status">getting ready…</p>`;
 
 function main() {
-  return html`${visitBanner()}${rivalBanner()}${coreBanner()}
-    <div class="cards">${opened.sheet.cards.map(cardView)}</div>
+  return html`${visitBanner()}${rivalBanner("This vessel was changed in another tab. The newer one is shown.")}${coreBanner()}
+    ${cardsView(opened.sheet)}${actionsView(opened.sheet.actions)}
     <details class="group more"><summary><span>Notes and date</span>${fold()}</summary>${about()}</details>
     ${footLine()}`;
 }
@@ -46,18 +47,4 @@ function about() {
       <div class="window"><textarea id="at.notes" data-path="notes" rows="4" .value=${textAt("notes")}
         @input=${(event) => type("notes", event.target.value)} @blur=${() => leave("notes")}></textarea></div></div>
     ${fieldView(MADE_ON)}`;
-}
-
-function rivalBanner() {
-  if (!opened.rival) return nothing;
-  return html`<div class="banner" role="status"><p>This vessel was changed in another tab. The newer one is shown.</p><div class="banner-acts">
-    <button type="button" class="button" @click=${dropRival}>All right</button>
-    <button type="button" class="button quiet-button" @click=${useRival}>Use mine instead</button></div></div>`;
-}
-
-function coreBanner() {
-  const words = door.state === "failed" ? "The figures cannot be worked out just now. What you type is kept." : opened.fault;
-  if (!words) return nothing;
-  return html`<div class="banner warn-banner" role="status"><p>${words}</p>
-    ${door.state === "failed" ? html`<div class="banner-acts"><button type="button" class="button" @click=${restartDoor}>Try again</button></div>` : nothing}</div>`;
 }

@@ -2,34 +2,50 @@
 
 import { html, nothing } from "../vendor/lit/lit-html.js";
 import { door } from "../core/door.js";
+import { actionsView } from "./actions.js";
 import { besideView } from "./beside.js";
 import { cautionLine, cautionsView } from "./cautions.js";
 import { drawingView } from "./drawing.js";
 import { fieldView } from "./field.js";
 import { figureView } from "./figure.js";
-import { bin, fold, mind, plus } from "./icons.js";
-import { act, opened, toggleCard } from "./opened.js";
+import { groupsView } from "./group.js";
+import { fold, mind } from "./icons.js";
+import { moreView } from "./more.js";
+import { opened, toggleCard } from "./opened.js";
+import { savesView } from "./save.js";
+import { nextTimer, timersView } from "./timers.js";
 
-const READ = new Set(["mass", "volume", "length"]);
+const READ = new Set(["mass", "volume", "length", "moment"]);
+
+/** The cards of a sheet, under their chapters. */
+export function cardsView({ cards }) {
+  const chaptered = cards.some(({ chapter }) => chapter);
+  return html`<div class="cards">${cards.map((card) => html`
+      ${card.chapter ? html`<h2 class="chapter">${card.chapter}</h2>` : nothing}${cardView(card, chaptered)}`)}</div>`;
+}
 
 /** A card, open or closed. */
-export function cardView(card) {
+function cardView(card, chaptered) {
   const open = opened.openCard === card.id;
   return html`<section class="card ${open ? "is-open" : "is-closed"} ${card.answer.length ? "answered" : ""}" aria-label=${card.title} data-card=${card.id}>
-    <h2 class="card-head"><button type="button" class="card-face" aria-expanded=${open ? "true" : "false"}
-      aria-controls="card.${card.id}" @click=${(event) => toggle(card.id, event.currentTarget)}>
-      <span class="card-title">${card.title}${warns(card, open)}</span>${fold()}
-      ${open ? nothing : answerLine(card)}
-    </button></h2>
+    ${chaptered ? html`<h3 class="card-head">${face(card, open)}</h3>` : html`<h2 class="card-head">${face(card, open)}</h2>`}
     <div class="card-body" id="card.${card.id}" ?hidden=${!open}>${open ? body(card) : nothing}</div>
     ${!open && card.answer.length ? cautionLine(card.cautions) : nothing}
   </section>`;
 }
 
+function face(card, open) {
+  return html`<button type="button" class="card-face" aria-expanded=${open ? "true" : "false"}
+      aria-controls="card.${card.id}" @click=${(event) => toggle(card.id, event.currentTarget)}>
+      <span class="card-title">${card.title}${warns(card, open)}</span>${fold()}
+      ${open ? nothing : answerLine(card)}${open ? nothing : nextTimer(card.timers)}
+    </button>`;
+}
+
 /** What closes above would push the opened step away, so it is brought back into sight. */
-function toggle(id, face) {
+function toggle(id, button) {
   toggleCard(id);
-  requestAnimationFrame(() => face.closest(".card").scrollIntoView({ block: opened.openCard ? "start" : "nearest" }));
+  requestAnimationFrame(() => button.closest(".card").scrollIntoView({ block: opened.openCard ? "start" : "nearest" }));
 }
 
 const warns = ({ cautions }, open) => (cautions.length && !open ? html`<span class="warns">${mind()}</span>` : nothing);
@@ -51,12 +67,15 @@ const answer = ({ label, shown }) => html`<span class="answer"><strong class="nu
 /** The readings come first, then what they tell, then what else may be said about the step. */
 function body(card) {
   const { readings, others } = sorted(card.fields);
+  const { adds, actions } = parted(card);
   return html`
     ${card.question ? html`<p class="question">${card.question}</p>` : nothing}
     <div class="card-columns">
       <div class="tells">
         ${readings.map((field) => fieldView(field))}
+        ${timersView(card.timers)}
         ${figures(card)}
+        ${groupsView(card.groups ?? [], adds)}
         ${besideView(card.beside)}
         ${(card.notes ?? []).map((note) => html`<p class="note">${note}</p>`)}
         ${cautionsView(card.cautions)}
@@ -64,14 +83,15 @@ function body(card) {
       <div class="asks">
         ${others.map((field) => fieldView(field))}
         ${wayFigures(card)}
-        ${actions(card.actions ?? [])}
-        ${moreFields(card.more ?? [])}
+        ${actionsView(actions)}
+        ${savesView(card.saves)}
+        ${moreView(card.more)}
         ${drawingView(card)}
       </div>
     </div>`;
 }
 
-/** A step's readings are the measures it begins with. */
+/** A step's readings are what it begins with: measures and the moment they were taken. */
 function sorted(fields) {
   const readings = [];
   for (const field of fields) {
@@ -81,11 +101,17 @@ function sorted(fields) {
   return { readings, others: fields.slice(readings.length) };
 }
 
+/** A button that adds a group stands below the groups; one that adds to the card's own fields, with the others. */
+function parted({ fields, actions = [] }) {
+  const addsGroup = ({ append }) => append && !fields.some(({ path }) => path.startsWith(`${append}.`));
+  return { adds: actions.filter(addsGroup), actions: actions.filter((action) => !addsGroup(action)) };
+}
+
 const asked = ({ answer }) => new Set(answer.map(({ key }) => key));
 
 /** The figures that answer the step, large. */
 function figures(card) {
-  if (!card.figures.length) return html`<p class="waiting">${waitingFor(card)}</p>`;
+  if (!card.figures.length) return card.waiting ? html`<p class="waiting">${waitingFor(card)}</p>` : nothing;
   const keys = asked(card);
   return html`<div class="figures">${card.figures.filter(({ key }) => keys.has(key)).map((figure) => figureView(figure))}</div>`;
 }
@@ -95,19 +121,4 @@ function wayFigures(card) {
   const keys = asked(card);
   const others = card.figures.filter(({ key }) => !keys.has(key));
   return others.length ? html`<div class="figures aside">${others.map((figure) => figureView(figure))}</div>` : nothing;
-}
-
-function moreFields(fields) {
-  if (!fields.length) return nothing;
-  return html`<details class="more"><summary><span>More</span>${fold()}</summary>${fields.map((field) => fieldView(field))}</details>`;
-}
-
-function actions(list) {
-  if (!list.length) return nothing;
-  return html`<div class="actions">${list.map((action) => actionButton(action))}</div>`;
-}
-
-function actionButton(action) {
-  const [kind, sign] = action.append ? ["button quiet-button", plus()] : ["plain", bin()];
-  return html`<button type="button" class=${kind} @click=${() => act(action)}>${sign}<span>${action.label}</span></button>`;
 }

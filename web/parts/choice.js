@@ -36,9 +36,27 @@ function list(field, chosen, take, below) {
   const hint = field.choices.find(({ value }) => value === chosen)?.hint;
   return html`<div class="field choice">
     <label for="at.${field.path}">${field.label}</label>
-    <div class="window"><select id="at.${field.path}" @change=${picked}>${field.choices.map(({ value, label }) => html`
-      <option value=${value} ?selected=${value === chosen}>${label}</option>`)}</select></div>
+    <div class="window"><select id="at.${field.path}" name=${field.path} @change=${picked}>
+      ${unoffered(field.choices, chosen)}${grouped(field.choices, chosen)}</select></div>
     ${hint ? html`<p class="hint">${hint}</p>` : nothing}
     ${below}
   </div>`;
+}
+
+/** What stands in the record although it is not among the choices is shown as it is. */
+function unoffered(choices, chosen) {
+  const known = !chosen || choices.some(({ value }) => value === chosen);
+  return known ? nothing : html`<option value=${chosen} disabled .selected=${true}>${chosen}</option>`;
+}
+
+const listed = ({ value, label }, chosen) => html`<option value=${value} .selected=${value === chosen}>${label}</option>`;
+
+/** The options of one group stand together under its name. */
+function grouped(choices, chosen) {
+  const groups = new Map();
+  for (const choice of choices) groups.set(choice.group ?? "", [...(groups.get(choice.group ?? "") ?? []), choice]);
+  return [...groups].map(([group, members]) => {
+    const options = members.map((choice) => listed(choice, chosen));
+    return group ? html`<optgroup label=${group}>${options}</optgroup>` : options;
+  });
 }

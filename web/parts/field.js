@@ -1,27 +1,27 @@
 // One field of a card, shown by its kind.
 
 import { html, nothing } from "../vendor/lit/lit-html.js";
+import { belowField, described, fieldId } from "./below.js";
 import { choiceField } from "./choice.js";
-import { mind } from "./icons.js";
-import { vesselHand } from "./opened.js";
+import { isMoment, momentField } from "./moment.js";
+import { openedHand } from "./opened.js";
 import { closePad, letGo, next, pad, takeField, tapField } from "./pad.js";
 
-const MEASURES = new Set(["mass", "volume", "length", "temperature", "density", "share", "ratio", "count", "number"]);
+const MEASURES = new Set([
+  "mass", "volume", "length", "temperature", "density", "share", "ratio", "count", "number",
+  "duration", "pressure", "coverage", "heat", "money", "parts",
+]);
 const DIGIT_AT_END = /\d\s*$/;
 const SHORT = 16;
-const RAW = { text: "text", date: "date" };
-
-/** An id for a part of the field at this path. */
-export const fieldId = (path, part = "") => `at.${path}${part && `.${part}`}`;
 
 /**
  * The field, by its kind.
  * @param {object} hand what writes the maker's text: {textAt, type, leave, choose}
  */
-export function fieldView(field, hand = vesselHand) {
+export function fieldView(field, hand = openedHand) {
   if (field.kind === "choice") return choiceField(field, hand, belowField(field));
   if (MEASURES.has(field.kind)) return measureField(field, hand);
-  return plainField(field, hand);
+  return isMoment(field.kind) ? momentField(field, hand) : textField(field, hand);
 }
 
 function onKey(event) {
@@ -60,7 +60,7 @@ function measureField(field, hand) {
     <div class="window ${field.fault ? "faulty" : ""}">
       <input id=${fieldId(path)} data-path=${path} class="reading" type="text" inputmode=${byHand ? "text" : "none"}
         autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" .value=${text}
-        aria-invalid=${field.fault ? "true" : "false"} aria-describedby=${described(field)}
+        aria-invalid=${field.fault ? "true" : "false"} aria-describedby=${described(field, ["echo"])}
         @focus=${(event) => takeField(field, event.target)} @click=${(event) => tapField(event.target)} @blur=${(event) => onBlur(event, path, hand)}
         @input=${(event) => hand.type(path, event.target.value)} @keydown=${onKey}>
       <span class="beside" id=${fieldId(path, "echo")}>${beside(field, text)}</span>
@@ -70,27 +70,15 @@ function measureField(field, hand) {
   </div>`;
 }
 
-function plainField(field, hand) {
+function textField(field, hand) {
   const { path } = field;
   return html`<div class="field plain-field">
     <label for=${fieldId(path)}>${field.label}</label>
     <div class="window ${field.fault ? "faulty" : ""}">
-      <input id=${fieldId(path)} data-path=${path} type=${RAW[field.kind] ?? "text"} autocomplete="off"
+      <input id=${fieldId(path)} data-path=${path} type="text" autocomplete="off"
         .value=${hand.textAt(path, field.value)} aria-invalid=${field.fault ? "true" : "false"}
         aria-describedby=${described(field)} @input=${(event) => hand.type(path, event.target.value)} @blur=${() => hand.leave(path)}>
     </div>
     ${belowField(field)}
   </div>`;
-}
-
-function described({ path, fault, note, hint }) {
-  const parts = [["echo", true], ["fault", fault], ["note", note], ["hint", hint]];
-  return parts.filter(([, there]) => there).map(([part]) => fieldId(path, part)).join(" ");
-}
-
-function belowField({ path, fault, note, hint }) {
-  return html`
-    ${fault ? html`<p class="fault" id=${fieldId(path, "fault")}>${mind()}<span>${fault}</span></p>` : nothing}
-    ${note ? html`<p class="note" id=${fieldId(path, "note")}>${note}</p>` : nothing}
-    ${hint ? html`<p class="hint" id=${fieldId(path, "hint")}>${hint}</p>` : nothing}`;
 }

@@ -12,6 +12,10 @@ export const back = () => sign(svg`<path d="M14.500 5 8 12l6.500 7"/>`);
 export const share = () => sign(svg`<path d="M12 15V4M8 8l4-4 4 4M5 13v5.500A1.500 1.500 0 0 0 6.500 20h11a1.500 1.500 0 0 0 1.500-1.500V13"/>`);
 /** Settings: three weights on their rods. */
 export const settingsSign = () => sign(svg`<path d="M4 7h8m4 0h4M4 17h2m4 0h10"/><circle cx="14" cy="7" r="2"/><circle cx="8" cy="17" r="2"/>`);
+/** Materials: a sack and a jar on their board. */
+export const materialsSign = () => sign(svg`<path d="M3 20h18M4.500 20l-.5-9 2-3.500L5 5h5L9 7.500l2 3.500-.5 9M14 20v-8.500a1.500 1.500 0 0 1 1.500-1.500h3a1.500 1.500 0 0 1 1.500 1.500V20M14.500 7h5"/>`);
+/** Leads on. */
+export const onward = () => sign(svg`<path d="m9.500 6 6 6-6 6"/>`);
 /** One more. */
 export const plus = () => sign(svg`<path d="M12 5v14M5 12h14"/>`);
 /** Take away. */

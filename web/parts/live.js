@@ -11,7 +11,7 @@ let known = new Set();
 const told = ({ title, answer }) => `${title}: ${answer.map(({ shown, label }) => `${shown} ${label}`).join(", ")}.`;
 
 function sentences(sheet) {
-  const faults = sheet.faults.map(({ sentence }) => sentence);
+  const faults = (sheet.faults ?? []).map(({ sentence }) => sentence);
   return [...faults, ...sheet.cards.filter(({ answer }) => answer.length).map(told)];
 }
 

@@ -1,40 +1,43 @@
-// The vessel that lies open: what the maker typed, and the newest sheet the core made of it.
+// What lies open, a vessel or the maker's materials: what was typed, and the newest sheet the core made of it.
 
 import { askNewest, door } from "../core/door.js";
-import { entryOf, keep } from "../keep/book.js";
-import { settings } from "../keep/settings.js";
-import { keepVisit } from "../keep/visiting.js";
+import { holderOf } from "./holders.js";
 import { announce, takeAsKnown } from "./live.js";
 import { repaint } from "./paint.js";
 import { remember, remembered } from "./route.js";
 import { readAt, withAt, withItem, withoutItem } from "./record.js";
-import { bareSheet } from "./sheet.js";
+import { bareSheet, fieldsOf, isAbout, isFaulty } from "./sheet.js";
 import { clearToast, toast } from "./toast.js";
+import { makersOwn } from "./world.js";
 
 const NOTHING = {
-  kind: "", token: "", record: null, sheet: null, line: "", saved: "", fresh: false, fault: "",
-  openCard: "", openFigure: "", drafts: new Map(), rival: null, openAt: "", touched: false,
+  kind: "", token: "", record: null, sheet: null, line: "", holder: null, fresh: false, fault: "",
+  openCard: "", openFigure: "", rival: null, openAt: "", touched: false,
 };
 
-/** The vessel that lies open; kind is "book", "new" or "visit". */
-export const opened = { ...NOTHING };
+const nothingOpen = () => ({ ...NOTHING, drafts: new Map(), folds: new Map() });
+
+/** What lies open; kind is "book", "new", "visit" or "materials". */
+export const opened = nothingOpen();
 
 /** Called with the vessel's id when a new vessel enters the book. */
 export const hooks = { entered: () => {} };
 
-/** Lay a vessel open and have it worked out. */
-export function lay(what) {
-  Object.assign(opened, NOTHING, { drafts: new Map() }, what);
+/** Lay something open and have it worked out: {kind, record, sheet} with line, saved and token as its kind has them. */
+export function lay({ saved = "", ...what }) {
+  Object.assign(opened, nothingOpen(), what, { holder: holderOf({ ...what, saved }) });
   openCard(remembered().card ?? firstUnanswered());
   workOut();
 }
 
 /** Close what lies open. */
 export function layAside() {
-  Object.assign(opened, NOTHING, { drafts: new Map() });
+  Object.assign(opened, nothingOpen());
 }
 
+/** What was folded by hand stays so while its card is shown. */
 function openCard(id) {
+  if (id !== opened.openCard) opened.folds.clear();
   opened.openCard = id;
   remember({ card: id });
 }
@@ -48,10 +51,10 @@ function firstUnanswered() {
 
 /** Ask the core for the newest sheet. An overtaken answer changes nothing. */
 export async function workOut() {
-  const { record } = opened;
+  const { record, holder } = opened;
   if (!record) return;
   try {
-    const answer = await askNewest("work_out", "work_out", { record, settings: settings() });
+    const answer = await askNewest("opened", holder.ask, { record, ...makersOwn() });
     if (answer && opened.record === record) take(answer);
   } catch (error) {
     if (opened.record === record) fail(error);
@@ -59,18 +62,32 @@ export async function workOut() {
 }
 
 function take({ record, sheet }) {
-  Object.assign(opened, { record, sheet, line: sheet.line, fresh: true, fault: "" });
-  if (opened.kind === "book") keepAnswer();
-  if (opened.touched) announce(sheet);
+  const { holder, touched } = opened;
+  Object.assign(opened, { record, sheet, line: sheet.line ?? "", fresh: true, fault: "" });
+  holder.keepAnswer(record, opened.line);
+  if (touched) announce(sheet);
   else arrive(sheet);
+  openAdded(sheet);
   repaint();
 }
 
-/** The first sheet of a vessel just opened: where something is to be mended, that card opens. */
+/** The first sheet of what was just opened: where something is to be mended, that card opens. */
 function arrive(sheet) {
   takeAsKnown(sheet);
-  const faulty = sheet.cards.find(({ fields, more }) => [...fields, ...more].some(({ fault }) => fault));
+  const faulty = sheet.cards.find(isFaulty);
   if (faulty && !opened.openCard) openCard(faulty.id);
+}
+
+/** What was just added comes into sight: its card and its group open, and the next painting puts the focus there. */
+function openAdded(sheet) {
+  const card = opened.openAt && sheet.cards.find((each) => isAbout(each, opened.openAt));
+  if (!card) {
+    opened.openAt = "";
+    return;
+  }
+  openCard(card.id);
+  const group = card.groups?.find((each) => isAbout(each, opened.openAt));
+  if (group) opened.folds.set(group.id, true);
 }
 
 /** Figures that do not belong to what was typed must not stay on the page. */
@@ -85,42 +102,35 @@ function fail(error) {
   repaint();
 }
 
-/** The core's canonical spelling goes into the book without counting as a change by the maker. */
-function keepAnswer() {
-  const { record, line, saved } = opened;
-  const kept = entryOf(record.id);
-  if (kept && kept.saved === saved) keep({ ...kept, record, line });
-}
-
 /** Replace the record after something the maker did: keep it at once, then have it worked out. */
 function change(record) {
   clearToast();
   Object.assign(opened, { record, touched: true });
   if (door.state !== "ready") dropAnswers();
-  if (opened.kind === "visit") keepVisit(opened.token, record);
-  else persist();
+  persist();
   workOut();
   repaint();
 }
 
-/** Write to the book, unless another tab wrote there in the meantime. */
+/** Keep the record, unless another tab wrote there in the meantime. */
 function persist() {
-  const kept = entryOf(opened.record.id);
-  if (kept && opened.kind === "book" && kept.saved !== opened.saved) return giveWay(kept);
-  opened.saved = new Date().toISOString();
-  keep({ record: opened.record, line: opened.line, saved: opened.saved });
-  if (opened.kind === "new") {
+  const { holder, record, line, kind } = opened;
+  const newer = holder.keep(record, line);
+  if (newer) return giveWay(newer);
+  if (kind === "new") {
     opened.kind = "book";
-    hooks.entered(opened.record.id);
+    hooks.entered(record.id);
   }
   return undefined;
 }
 
-/** Another tab changed this vessel: show its version, and hold this one ready to come back. */
+/** Another tab changed what lies open: show its version, and hold this one ready to come back. */
 export function giveWay(entry) {
+  clearToast();
   opened.rival = opened.record;
   opened.drafts.clear();
-  Object.assign(opened, { record: entry.record, line: entry.line, saved: entry.saved });
+  opened.holder.follow(entry);
+  Object.assign(opened, { record: entry.record, line: entry.line });
   workOut();
   repaint();
 }
@@ -154,24 +164,52 @@ export function textAt(path, otherwise = "") {
   return opened.drafts.get(path) ?? readAt(opened.record, path) ?? otherwise;
 }
 
+/** The record with several texts written, by path. */
+const withTexts = (record, texts) => Object.entries(texts).reduce((made, [path, text]) => withAt(made, path, text), record);
+
 /** Take one of the offered choices, with everything it sets. */
 export function choose(path, choice) {
-  const sets = Object.entries(choice.sets ?? {});
-  change([[path, choice.value], ...sets].reduce((record, [at, text]) => withAt(record, at, text), opened.record));
+  change(withTexts(opened.record, { [path]: choice.value, ...choice.sets }));
 }
 
-/** What writes the fields of the vessel that lies open. */
-export const vesselHand = { textAt, type, leave, choose };
+/** What writes the fields of what lies open. */
+export const openedHand = { textAt, type, leave, choose };
 
-/** Do what a card's button offers: one item more, or one less with a way back. */
+/** Do what a button offers: one item more, or something taken away, with a way back. */
 export function act(action) {
+  if (action.append) add(action);
+  else if (action.clear) takeAway("Cleared.", withTexts(opened.record, Object.fromEntries(action.clear.map((path) => [path, ""]))));
+  else removeItem(action.remove);
+}
+
+function add({ append, value, sets = {} }) {
   const before = opened.record;
-  if (action.append) {
-    opened.openAt = `${action.append}.${(readAt(before, action.append) ?? []).length}.`;
-    return change(withItem(before, action.append, action.value));
-  }
-  change(withoutItem(before, action.remove));
-  return toast("Removed.", "Undo", () => change(before));
+  opened.openAt = `${append}.${(readAt(before, append) ?? []).length}.`;
+  change(withTexts(withItem(before, append, value), sets));
+}
+
+/** A card that was all about the item goes with it, and the items after it move up. */
+function removeItem(place) {
+  const card = opened.sheet.cards.find(({ id }) => id === opened.openCard);
+  const fields = card ? fieldsOf(card) : [];
+  if (fields.length && fields.every(({ path }) => path.startsWith(`${place}.`))) openCard("");
+  opened.folds.clear();
+  takeAway("Removed.", withoutItem(opened.record, place));
+}
+
+function takeAway(words, record) {
+  const { holder, record: before, line } = opened;
+  opened.drafts.clear();
+  change(record);
+  if (opened.record === record) toast(words, "Undo", () => putBack(holder, before, line));
+}
+
+/** The way back also leads to what was laid aside since, but never over something newer. */
+function putBack(holder, record, line) {
+  if (holder.isBehind()) return toast("It was changed since, so nothing was put back.");
+  if (opened.holder?.place === holder.place) return change(record);
+  holder.keep(record, line);
+  return repaint();
 }
 
 /** Open one card and close the others; the open one closes. */

@@ -10,6 +10,7 @@ const DIGITS = ["1", "2", "3", "4", "5", "6", "7", "8", "9"];
 const SLIDE = 400;
 const LETTER = /[\p{L}°%]/u;
 const UNIT_AT_END = /[\s\p{L}°%²³/]+$/u;
+const FOLDED = "details:not([open]) > :not(summary)";
 const LETTER_AT_END = /\p{L}$/u;
 
 /** The field the pad types into. `byHand` holds the paths that use the device's keyboard instead. */
@@ -106,7 +107,7 @@ function rubOut() {
 /** The fields of the card that can be typed in, in order, closed folds left out. */
 function typed(input) {
   const all = [...input.closest(".card").querySelectorAll("input[data-path], textarea[data-path]")];
-  return all.filter((field) => field.offsetParent);
+  return all.filter((field) => field.offsetParent && !field.closest(FOLDED));
 }
 
 /** Go to the card's next field; after the last one the pad closes. */

@@ -1,7 +1,7 @@
 // Which screen the address asks for. A fragment that begins with "/" is the page's own;
 // any other is a vessel carried in a link.
 
-/** The route of the present address: {page, id} with page "start", "shelf", "new", "vessel", "settings", "demo" or "link". */
+/** The route of the present address: {page, id} with page "start", "shelf", "new", "vessel", "materials", "settings", "demo" or "link". */
 export function route() {
   const fragment = location.hash.slice(1);
   if (!fragment) return { page: "start", id: "" };

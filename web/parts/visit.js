@@ -8,7 +8,7 @@ import { lay, opened } from "./opened.js";
 import { closeOver, openOver, replaceRoute, vesselAddress } from "./route.js";
 import { same } from "./record.js";
 import { cross } from "./icons.js";
-import { toast } from "./toast.js";
+import { clearToast, toast } from "./toast.js";
 
 /** The line above a vessel that is not in the book yet. */
 export function visitBanner() {
@@ -20,6 +20,7 @@ export function visitBanner() {
 }
 
 function leaveIt() {
+  clearToast();
   endVisit(opened.token);
   replaceRoute("#/");
 }
@@ -69,5 +70,5 @@ function replaceMine() {
 function putMineBack(mine) {
   const entry = { ...mine, saved: new Date().toISOString() };
   keep(entry);
-  if (opened.record?.id === entry.record.id) lay({ ...opened, ...entry, fresh: false });
+  if (opened.record?.id === entry.record.id) lay({ kind: "book", sheet: opened.sheet, ...entry });
 }

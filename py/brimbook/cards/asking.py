@@ -13,8 +13,11 @@ _KEYS = {
     "density": ["g/mL", "kg/m³", "lb/ft³"],
     "share": ["%", "oz/lb"],
     "ratio": [":"],
-    "count": [],
-    "number": [],
+    "parts": [":"],
+    "duration": ["min", "h", "d"],
+    "pressure": ["MPa", "psi"],
+    "coverage": ["m²/L", "ft²/gal"],
+    "heat": ["kJ/kg", "BTU/lb"],
 }
 _METRIC_MASS = ["g", "kg", "oz", "lb"]
 _OUNCES = ["oz", "lb", "½", "¼", "g"]
@@ -36,13 +39,15 @@ def keys(kind: str, display: Display) -> list[str]:
     return _KEYS.get(kind, [])
 
 
-def ask(said: Said, path: str, label: str = "", choices: list[dict[str, Any]] | None = None) -> dict[str, Any]:
+def ask(said: Said, path: str, label: str = "", choices: list[dict[str, Any]] | None = None,
+        usual: str = "") -> dict[str, Any]:
     """One question, as plain data for the page [field].
 
     said: the record as understood [said].
     path: the leaf of the record that the answer goes to [text].
     label: what to call it here, if not by its own name [text].
     choices: the answers to choose from, if not the leaf's own [choices].
+    usual: what is taken while it is empty, if not the leaf's own usual text [text].
     """
     leaf = leaf_at(path)
     if leaf is None:
@@ -55,8 +60,8 @@ def ask(said: Said, path: str, label: str = "", choices: list[dict[str, Any]] | 
     faults = [fault.sentence for fault in said.faults if fault.path == path]
     return {
         "path": path, "label": label or leaf.label, "kind": "choice" if choices else leaf.kind, "value": value,
-        "unit": bare_unit(leaf.kind, said.display), "echo": "" if faults else echo(said, path),
-        "fault": faults[0] if faults else "", "note": _note(said, path), "hint": leaf.hint,
+        "unit": bare_unit(leaf, said.display), "echo": "" if faults else echo(said, path),
+        "fault": faults[0] if faults else "", "note": _note(said, path, usual), "hint": leaf.hint,
         "keys": keys(leaf.kind, said.display), "choices": choices,
     }
 
@@ -70,9 +75,11 @@ def plain_choice(choice: Choice, sets: dict[str, str] | None = None) -> dict[str
     return {"value": choice.value, "label": choice.label, "hint": choice.hint, "sets": sets or {}}
 
 
-def _note(said: Said, path: str) -> str:
+def _note(said: Said, path: str, usual: str) -> str:
     """A word where what was typed is allowed but unlikely, or where the usual value stands in."""
     leaf, value = leaf_at(path), said.values.get(path)
+    if usual and not said.typed(path) and leaf.kind != "choice":
+        return f"Empty, so {localize(usual, said.display)} is taken."
     if leaf.usual and path in said.texts and not said.typed(path) and leaf.kind != "choice":
         return f"Empty, so {localize(leaf.usual, said.display)} is taken."
     if path.endswith("fragrance.load") and value is not None and 0 < value < 0.005:

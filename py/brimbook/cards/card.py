@@ -7,15 +7,35 @@ from brimbook.steps.cautions import Caution
 from brimbook.work_out import Answer
 
 
-def figures_below(answer: Answer, place: str, without: str = "") -> dict[str, Figure]:
-    """The figures below a place of the record by their name there [figures].
+# Parts below a cast or a well that have a card of their own.
+APART = ("cavity", "fill", "pouring", "batch", "clamping", "curing", "drying", "leaking", "finishing")
+
+
+def figures_below(answer: Answer, place: str) -> dict[str, Figure]:
+    """The figures below a place of the record by their name there, without those that have a card of their own [figures].
 
     answer: everything worked out [answer].
     place: a part of the record [text].
-    without: a part below it that has a card of its own [text].
     """
-    return {key.removeprefix(f"{place}."): figure for key, figure in answer.figures.items()
-            if key.startswith(f"{place}.") and not (without and key.startswith(f"{without}."))}
+    below = {key.removeprefix(f"{place}."): figure for key, figure in answer.figures.items()
+             if key.startswith(f"{place}.")}
+    return {name: figure for name, figure in below.items() if name.partition(".")[0] not in APART}
+
+
+def group(id: str, title: str, summary: str, fields: list[dict[str, Any]], *, more: tuple[dict[str, Any], ...] = (),
+          actions: tuple[dict[str, Any], ...] = (), open: bool = False) -> dict[str, Any]:
+    """Questions that belong together and can be folded away, such as one pour of the log [group].
+
+    id: a name that stays the same while it is edited [text].
+    title: what it is [text].
+    summary: what it says, in one short line [text].
+    fields: the questions asked in it [fields].
+    more: the questions in it that seldom change [fields].
+    actions: buttons in it [actions].
+    open: does it start unfolded [yes or no]?
+    """
+    return {"id": id, "title": title, "summary": summary, "fields": fields, "more": list(more), "actions": list(actions),
+            "open": open}
 
 
 def beside(figures: dict[str, Figure], ours: tuple[str, tuple[str, ...]], rule: tuple[str, tuple[str, ...]],
@@ -38,7 +58,8 @@ def beside(figures: dict[str, Figure], ours: tuple[str, tuple[str, ...]], rule: 
 def card(place: str, id: str, title: str, question: str, *, waiting: str, fields: list[dict[str, Any]],
          more: list[dict[str, Any]], figures: dict[str, Figure], answer: tuple[str, ...], notes: tuple[str, ...] = (),
          cautions: tuple[Caution, ...] = (), beside: dict[str, Any] | None = None, drawing: str = "",
-         drawing_text: str = "", actions: tuple[dict[str, Any], ...] = ()) -> dict[str, Any]:
+         drawing_text: str = "", actions: tuple[dict[str, Any], ...] = (), groups: tuple[dict[str, Any], ...] = (),
+         timers: tuple[dict[str, str], ...] = (), saves: tuple[dict[str, str], ...] = ()) -> dict[str, Any]:
     """One card, as plain data for the page [card].
 
     place: the cast or well it is about [text].
@@ -56,6 +77,9 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
     drawing: of the step [SVG].
     drawing_text: the drawing in words [text].
     actions: buttons that add or remove a row [actions].
+    groups: questions that can be folded away [groups].
+    timers: what is due when: label, and due as year-month-dayThour:minute [timers].
+    saves: files that the maker can take away: label, and the door's name for it [saves].
     """
     number = int(place.split(".")[1]) + 1
     all_notes = [*notes, *(note for figure in figures.values() for note in figure.notes)]
@@ -66,5 +90,6 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
                    for name in answer if name in figures],
         "figures": [figure.to_plain() for figure in figures.values()], "notes": list(dict.fromkeys(all_notes)),
         "cautions": [{"title": each.title, "sentence": each.sentence, "source": each.source} for each in cautions],
-        "beside": beside, "drawing": drawing, "drawing_text": drawing_text, "actions": list(actions),
+        "beside": beside, "drawing": drawing, "drawing_text": drawing_text, "actions": list(actions), "groups": list(groups), "timers": list(timers), "saves": list(saves),
+        "chapter": "",
     }

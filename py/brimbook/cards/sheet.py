@@ -2,27 +2,64 @@
 
 from typing import Any
 
-from brimbook.cards.making import mix_card, wax_card
+from brimbook.cards.bowl import bowl_card
+from brimbook.cards.clamping import clamp_card
+from brimbook.cards.curing import cure_card
+from brimbook.cards.drying import dry_card
+from brimbook.cards.finishing import finish_card
+from brimbook.cards.leaking import leak_card
 from brimbook.cards.measuring import mold_card, well_card
-from brimbook.work_out import Answer, places
+from brimbook.cards.mixing import mix_card
+from brimbook.cards.pouring import pour_card
+from brimbook.cards.shelf import Shelf
+from brimbook.cards.wax import wax_card
+from brimbook.record.blank import new_cast, new_well
+from brimbook.work_out import Answer, has_own_bowl, places
 
 _ON_THE_SHELF = ("powder", "water", "wax", "fragrance")
 
 
-def sheet(answer: Answer) -> dict[str, Any]:
+def sheet(answer: Answer, shelf: Shelf = Shelf()) -> dict[str, Any]:
     """A vessel's page, as plain data [sheet].
 
     answer: everything worked out from the record [answer].
+    shelf: the maker's own materials [shelf].
     """
     said, cards = answer.said, []
     for place in places(said, "casts"):
-        cards += [mold_card(answer, place), mix_card(answer, place)]
+        cards += _cast_cards(answer, place, shelf)
     for place in places(said, "wells"):
-        cards += [well_card(answer, place), wax_card(answer, place)]
+        cards += _chapter("Fill", [well_card(answer, place), wax_card(answer, place)])
     return {
         "title": said.text("name").strip() or "New vessel", "line": line(answer), "cards": cards,
         "faults": [{"path": fault.path, "label": fault.label, "sentence": fault.sentence} for fault in said.faults],
+        "actions": _actions(answer),
     }
+
+
+def _cast_cards(answer: Answer, place: str, shelf: Shelf) -> list[dict[str, Any]]:
+    own = [bowl_card(answer, place)] if has_own_bowl(answer.said, place) else []
+    log = [pour_card(answer, place)] if own else []
+    return [
+        *_chapter("Mold and mix", [mold_card(answer, place), mix_card(answer, place, shelf), *own, clamp_card(answer, place)]),
+        *_chapter("Pour and set", [*log, cure_card(answer, place)]),
+        *_chapter("Dry and finish", [dry_card(answer, place), leak_card(answer, place), finish_card(answer, place)]),
+    ]
+
+
+def _chapter(title: str, cards: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    """The first card of a chapter carries its title."""
+    return [{**card, "chapter": title if row == 0 else ""} for row, card in enumerate(cards)]
+
+
+def _actions(answer: Answer) -> list[dict[str, Any]]:
+    """Buttons below the cards: one mold or well more, or one less."""
+    said, display = answer.said, answer.said.display
+    adds = [{"label": "Add another mold", "append": "casts", "value": {**new_cast(display), "bowl": "first"}},
+            {"label": "Add another well", "append": "wells", "value": new_well(display)}]
+    removes = [{"label": f"Remove {word} {row + 1}", "remove": f"{name}.{row}"}
+               for name, word in (("casts", "mold"), ("wells", "well")) for row in range(1, said.count(name))]
+    return [*adds, *removes]
 
 
 def line(answer: Answer) -> str:
@@ -31,4 +68,4 @@ def line(answer: Answer) -> str:
     answer: everything worked out from the record [answer].
     """
     return " · ".join(f"{figure.shown} {figure.label.lower()}" for figure in answer.figures.values()
-                      if figure.key.split(".")[-1] in _ON_THE_SHELF)
+                      if figure.key.split(".")[-1] in _ON_THE_SHELF and figure.key.count(".") == 2)

@@ -3,6 +3,7 @@
 import re
 from dataclasses import dataclass
 from itertools import product
+from typing import Any
 
 from brimbook.quantity import text as words
 from brimbook.quantity.error import QuantityError
@@ -11,9 +12,9 @@ from brimbook.quantity.units import KINDS, UNITS, Kind, Unit, symbols, to_base
 
 @dataclass(frozen=True)
 class Quantity:
-    """What was understood: the value in base units, and the text that always means it."""
+    """What was understood: the value in base units (of parts, each of them), and the text that always means it."""
 
-    value: float
+    value: Any
     canonical: str
 
 
@@ -42,7 +43,7 @@ def read(text: str, kind: str, bounds: Bounds, unit: str = "", mark: str = "eith
     text: as typed, for example "1 lb 4 oz" [text].
     kind: a key of KINDS [text].
     bounds: what makes sense in this place [base unit of the kind].
-    unit: the word of the unit that a bare number takes [text].
+    unit: the word of the unit that a bare number takes, or the sign of the currency of a price [text].
     mark: the decimal mark in the maker's settings: point, comma or either [text].
 
     Raises QuantityError with a sentence that says what would be right.
@@ -57,6 +58,10 @@ def read(text: str, kind: str, bounds: Bounds, unit: str = "", mark: str = "eith
     tidy = words.tidy(text)
     if kind == "ratio":
         return _mix_ratio(tidy, bounds, mark)
+    if kind == "parts":
+        return _mix_parts(tidy, bounds, mark)
+    if kind == "money":
+        tidy, unit = _without_currency(tidy, unit), ""
     found = _parts(tidy, KINDS[kind])
     units = _units(found, KINDS[kind], unit)
     meanings = [_parts_as(choice, units) for choice in product(*(_numbers(part, mark) for part in found))]
@@ -90,7 +95,7 @@ def _units(found: list[dict], kind: Kind, default: str) -> list[Unit]:
     if len(found) == 1:
         return units
     steps = [to_base(1.0, unit) for unit in units]
-    sorts = kind.name in ("mass", "volume", "length") and all(big > small for big, small in zip(steps, steps[1:]))
+    sorts = kind.name in ("mass", "volume", "length", "duration") and all(big > small for big, small in zip(steps, steps[1:]))
     if not sorts or any(part["numeral"] is None or not part["numeral"].isdigit() for part in found[:-1]):
         raise QuantityError(f"Two numbers can't be read as {kind.noun} here. Type {kind.examples}.")
     return units
@@ -218,6 +223,24 @@ def _mix_ratio(tidy: str, bounds: Bounds, mark: str) -> Quantity:
         if _within(water_to_powder, bounds):
             return Quantity(water_to_powder, ":".join(number[1] for number in numbers) + (" %" if percent else ""))
     raise QuantityError(bounds.says)
+
+
+def _mix_parts(tidy: str, bounds: Bounds, mark: str) -> Quantity:
+    """Parts by weight in the order of the ingredients, the water last: 1:2:0.4."""
+    sides = [side.strip() for side in re.split(r":|(?<![a-z])to(?![a-z])", tidy)]
+    numbers = [_side(side, tidy, mark)[0] for side in sides]
+    if len(numbers) < 2 or not all(_within(number[0], bounds) for number in numbers):
+        raise QuantityError(bounds.says)
+    return Quantity(tuple(number[0] for number in numbers), ":".join(number[1] for number in numbers))
+
+
+def _without_currency(tidy: str, currency: str) -> str:
+    """A price without its sign; another currency than the maker's own can't be taken for it."""
+    number = re.search(r"[-+\d.,](?:.*[\d.,])?", tidy)
+    signs = [] if number is None else [tidy[:number.start()].strip(), tidy[number.end():].strip()]
+    if any(sign and sign != currency.lower() for sign in signs):
+        raise QuantityError(f"Prices here are in {currency}. Type the number alone, or change the currency in the settings.")
+    return number.group() if number else tidy
 
 
 def _side(side: str, tidy: str, mark: str) -> list[tuple[float, str, int]]:

@@ -18,6 +18,7 @@ class Display:
     temperature: str = "C"
     decimal: str = "either"
     readability: float = 1.0
+    currency: str = "$"
 
     @property
     def mass_word(self) -> str:

@@ -18,7 +18,8 @@ _PART = re.compile(
     (?: (?P<whole>\d+)(?:\s+|\s*-\s*)(?P<top>\d+)\s*/\s*(?P<bottom>\d+)
       | (?P<top_only>\d+)\s*/\s*(?P<bottom_only>\d+)
       | (?P<numeral>{_NUMERAL}) )
-    \s*(?P<unit>[^\d\s.,+:^-](?:[^\d:+^-]*[^\d\s.,:+^-])?(?:(?<=[mtn])\^?3(?!\s*[a-z"']))?)?\.?""",
+    \s*(?P<unit>(?:m|ft)\^?2\s?/\s?[a-z]+|n\s?/\s?mm\^?2
+      |[^\d\s.,+:^-](?:[^\d:+^-]*[^\d\s.,:+^-])?(?:(?<=[mtn])\^?3(?!\s*[a-z"']))?)?\.?""",
     re.VERBOSE,
 )
 

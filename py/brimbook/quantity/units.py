@@ -44,6 +44,12 @@ KINDS = {
         Kind("ratio", "dimensionless", "a ratio", "4:1 or 0.25", 0.0),
         Kind("count", "dimensionless", "a number of pieces", "3", 1.0),
         Kind("number", "dimensionless", "a number", "1.88", 0.0),
+        Kind("parts", "dimensionless", "parts by weight", "1:2:0.4", 0.0),
+        Kind("money", "dimensionless", "a price", "24.50", 0.0),
+        Kind("duration", "second", "a length of time", "45 min or 1 h 30 min", 0.05),
+        Kind("pressure", "megapascal", "a stress", "8 MPa or 1200 psi", 0.0),
+        Kind("coverage", "meter ** 2 / liter", "a coverage", "8 m²/L or 330 ft²/gal", 0.0),
+        Kind("heat", "kilojoule / kilogram", "a heat", "150 kJ/kg or 65 BTU/lb", 0.0),
     )
 }
 
@@ -78,6 +84,20 @@ _WORDS = (
     ("share", "g/kg", "gram / kilogram", "g/kg"),
     ("count", "pieces", "dimensionless", "pc pcs piece pieces"),
     ("number", "g/g", "gram / gram", "g/g g/gram gram/gram grams/gram"),
+    ("duration", "min", "minute", "min mins minute minutes"),
+    ("duration", "h", "hour", "h hr hrs hour hours"),
+    ("duration", "d", "day", "d day days"),
+    ("duration", "wk", "week", "wk wks week weeks"),
+    ("duration", "s", "second", "s sec secs second seconds"),
+    ("pressure", "MPa", "megapascal", "mpa n/mm2 megapascal"),
+    ("pressure", "kPa", "kilopascal", "kpa kilopascal"),
+    ("pressure", "GPa", "gigapascal", "gpa gigapascal"),
+    ("pressure", "psi", "pound_force_per_square_inch", "psi"),
+    ("pressure", "ksi", "kilopound_force_per_square_inch", "ksi"),
+    ("coverage", "m²/L", "meter ** 2 / liter", "m2/l sqm/l"),
+    ("coverage", "ft²/gal", "foot ** 2 / US_liquid_gallon", "ft2/gal sqft/gal"),
+    ("heat", "kJ/kg", "kilojoule / kilogram", "kj/kg j/g"),
+    ("heat", "BTU/lb", "british_thermal_unit / pound", "btu/lb"),
 )
 
 UNITS = {word: Unit(kind, symbol, name) for kind, symbol, name, words in _WORDS for word in words.split()}

@@ -22,21 +22,33 @@ def blank(display: Display = Display()) -> dict[str, Any]:
     >>> blank()["casts"][0]["mix"]["water_to_powder"]
     '4:1'
     """
-    unit = "g" if display.mass == "g" else "oz"
-    readability = f"{from_base(display.readability, unit):.4g} {unit}"
-    return {
-        "version": VERSION, "id": "", "name": "", "made_on": "", "notes": "",
-        "casts": [{
-            "pieces": "1", "cavity": _fill("on_scale", readability), "allowance": "10 %",
+    return {"version": VERSION, "id": "", "name": "", "made_on": "", "notes": "", "casts": [new_cast(display)],
+            "wells": [new_well(display)]}
+
+
+def new_cast(display: Display) -> dict[str, Any]:
+    """A cast with its usual choices and no readings [record].
+
+    display: how this maker reads figures [display].
+    """
+    return {"pieces": "1", "cavity": _fill("on_scale", _readability(display)), "allowance": "10 %",
             "mix": {"powder": {"kind": "rapid", "particle_density": "2.98 g/mL"}, "water_to_powder": "4:1", "air": "0 %",
-                    "rule": "1.88"},
-        }],
-        "wells": [{
-            "fill": _fill("poured_out", readability), "sealed": "no",
+                    "rule": "1.88"}}
+
+
+def new_well(display: Display) -> dict[str, Any]:
+    """A well with its usual choices and no readings [record].
+
+    display: how this maker reads figures [display].
+    """
+    return {"fill": _fill("poured_out", _readability(display)), "sealed": "no",
             "wax": {"kind": "soy", "density_poured": "0.86 g/mL", "density_set": "0.92 g/mL"}, "basis": "poured",
-            "fragrance": {"load": "6 %", "basis": "wax", "density": "1 g/mL"}, "dye": "0 %", "rule": "0.834",
-        }],
-    }
+            "fragrance": {"load": "6 %", "basis": "wax", "density": "1 g/mL"}, "dye": "0 %", "rule": "0.834"}
+
+
+def _readability(display: Display) -> str:
+    unit = "g" if display.mass == "g" else "oz"
+    return f"{from_base(display.readability, unit):.4g} {unit}"
 
 
 def demos() -> list[dict[str, Any]]:

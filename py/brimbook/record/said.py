@@ -7,13 +7,14 @@ from typing import Any
 
 from brimbook.quantity import show
 from brimbook.quantity.error import QuantityError
+from brimbook.quantity.moments import moment_text, read_moment
 from brimbook.quantity.read import read
 from brimbook.quantity.show import Display
-from brimbook.quantity.units import from_base
+from brimbook.quantity.units import KINDS, from_base
 from brimbook.record import tree
 from brimbook.record.fields import VERSION, Leaf, leaf_at, shape_at
 
-QUANTITIES = {"mass", "volume", "length", "temperature", "density", "share", "ratio", "count", "number"}
+QUANTITIES = frozenset(KINDS)
 
 
 @dataclass(frozen=True)
@@ -60,7 +61,7 @@ class Said:
         leaf = leaf_at(path)
         if self.typed(path) or leaf is None or not leaf.usual:
             return None
-        return _understand(leaf, leaf.usual, self.display)[0]
+        return understand_text(leaf, leaf.usual, self.display)[0]
 
     def is_usual(self, path: str) -> bool:
         """Does the usual value stand at a place, typed or not, however it is spelled [yes or no]?
@@ -68,7 +69,7 @@ class Said:
         path: a leaf of the record [text].
         """
         leaf, value = leaf_at(path), self.value(path)
-        return value is not None and value == _understand(leaf, leaf.usual, self.display)[0]
+        return value is not None and value == understand_text(leaf, leaf.usual, self.display)[0]
 
     def count(self, path: str) -> int:
         """How many items a list of the record has; none where there is no list [count].
@@ -126,19 +127,30 @@ def _take_text(said: Said, path: str, leaf: Leaf, text: str) -> None:
     if not text.strip():
         return
     try:
-        said.values[path], said.canonical[path] = _understand(leaf, text, said.display)
+        said.values[path], said.canonical[path] = understand_text(leaf, text, said.display)
     except QuantityError as error:
         said.faults.append(Fault(path, leaf.label, error.sentence))
 
 
-def _understand(leaf: Leaf, text: str, display: Display) -> tuple[Any, str]:
+def understand_text(leaf: Leaf, text: str, display: Display) -> tuple[Any, str]:
+    """The value of one leaf's text, and the text that always means it [value and text].
+
+    leaf: of the record [leaf].
+    text: as typed [text].
+    display: how this maker reads figures [display].
+
+    Raises QuantityError with a sentence that says what would be right.
+    """
     if leaf.kind in QUANTITIES:
-        quantity = read(text, leaf.kind, leaf.bounds, _bare_unit(leaf.kind, display), display.decimal)
+        quantity = read(text, leaf.kind, leaf.bounds, _unit_word(leaf, display), display.decimal)
         return quantity.value, quantity.canonical
     if leaf.kind == "choice":
         return _choice(leaf, text), text
     if leaf.kind == "date":
         return _date(text), text.strip()
+    if leaf.kind == "moment":
+        seconds = read_moment(text)
+        return seconds, moment_text(seconds)
     if len(text) > leaf.longest:
         raise QuantityError(f"{leaf.label} has room for {leaf.longest} letters. Shorten it.")
     return text, text
@@ -157,21 +169,27 @@ def _date(text: str) -> str:
         raise QuantityError("Type the date as year, month, day: 2026-03-14.") from None
 
 
-def bare_unit(kind: str, display: Display) -> str:
+def bare_unit(leaf: Leaf, display: Display) -> str:
     """The unit that a bare number takes, as the maker sees it [text].
 
-    kind: a kind of quantity [text].
+    leaf: of the record [leaf].
     display: how this maker reads figures [display].
 
-    >>> bare_unit("mass", Display()), bare_unit("temperature", Display(temperature="F"))
+    >>> bare_unit(Leaf("mass", "Water"), Display()), bare_unit(Leaf("temperature", "Room"), Display(temperature="F"))
     ('g', '°F')
     """
-    return {"mass": display.mass_word, "length": display.length_word, "volume": "mL", "density": "g/mL", "share": "%",
-            "temperature": "°F" if display.temperature == "F" else "°C"}.get(kind, "")
+    usual = {"mass": display.mass_word, "length": display.length_word, "volume": "mL", "density": "g/mL", "share": "%",
+             "temperature": "°F" if display.temperature == "F" else "°C", "duration": "min", "pressure": "MPa",
+             "coverage": "m²/L", "heat": "kJ/kg", "money": display.currency}
+    return leaf.unit or usual.get(leaf.kind, "")
 
 
-def _bare_unit(kind: str, display: Display) -> str:
-    return bare_unit(kind, display).lower()
+def _unit_word(leaf: Leaf, display: Display) -> str:
+    """The same as the reader knows it."""
+    return bare_unit(leaf, display).lower().translate(_PLAIN_POWERS)
+
+
+_PLAIN_POWERS = str.maketrans("²³", "23")
 
 
 def echo(said: Said, path: str) -> str:
@@ -187,8 +205,8 @@ def echo(said: Said, path: str) -> str:
     if leaf is None or value is None or leaf.kind not in QUANTITIES:
         return ""
     canonical = localize(said.canonical[path], said.display)
-    shown = _in_other_words(leaf.kind, value, said)
-    return f"{canonical} = {shown}" if shown and not _in_own_words(leaf.kind, said.canonical[path], said) else canonical
+    shown = _in_other_words(leaf, value, said)
+    return f"{canonical} = {shown}" if shown and not _in_own_words(leaf, said.canonical[path], said) else canonical
 
 
 def localize(canonical: str, display: Display) -> str:
@@ -205,26 +223,26 @@ def localize(canonical: str, display: Display) -> str:
     return plain.replace(".", ",") if display.decimal == "comma" else plain
 
 
-def _in_own_words(kind: str, canonical: str, said: Said) -> bool:
+def _in_own_words(leaf: Leaf, canonical: str, said: Said) -> bool:
     """Was it typed just as this maker's figures are shown?"""
-    if kind == "mass" and said.display.mass == "lb":
+    if leaf.kind == "mass" and said.display.mass == "lb":
         return canonical.endswith(("lb", "oz"))
     number, _, unit = canonical.rpartition(" ")
-    return bool(number) and " " not in number and unit == bare_unit(kind, said.display)
+    return bool(number) and " " not in number and unit == bare_unit(leaf, said.display)
 
 
 # As finely as each unit is typed at a bench.
 _DECIMALS = {"g": 1, "oz": 3, "mm": 2, "in": 3, "g/mL": 4}
 
 
-def _in_other_words(kind: str, value: float, said: Said) -> str:
+def _in_other_words(leaf: Leaf, value: float, said: Said) -> str:
     """The same told in the maker's own unit, as exactly as it was typed."""
-    told = show.significant
+    told, kind = show.significant, leaf.kind
     if kind == "ratio":
         parts = f"{told(1 / value, 3, said.display)} parts powder to 1 of water"
         return f"{parts}, water {show.percent(value, said.display)} of the powder"
     if kind in ("mass", "length", "density"):
-        unit = bare_unit(kind, said.display)
+        unit = bare_unit(leaf, said.display)
         return f"{show.trimmed(from_base(value, unit.lower()), _DECIMALS[unit], said.display)} {unit}"
     if kind == "share":
         return f"{told(value * 100, 4, said.display)} %"

@@ -28,6 +28,11 @@ SETTING_HEAT = Caution(
     "It heats as it sets",
     "Rapid-setting cement and plaster grow hot. Never put a hand or any part of the body in the mix to cast it.",
     "common practice, no source")
+FRESH_CAST = Caution(
+    "A fresh cast is still caustic, and weak",
+    "Demold and wet it with waterproof gloves on: the water on it burns skin as wet mix does. Don't pry on a thin rim. "
+    "Your powder's safety data sheet comes first.",
+    "OSHA 3351-07 on wet cement (published); thin rims: common practice, no source.")
 DAMP_VESSEL = Caution(
     "A damp vessel spits hot wax",
     "Water in the pores turns to steam under hot wax. Let the vessel dry to a steady weight before you pour.",
@@ -52,8 +57,23 @@ FLAME = Caution(
     "Burn the first ones in sight, on something that cannot burn, away from children and pets. Before you sell, have "
     "the candle and vessel tested to the standards that hold where you are.",
     "ASTM F2417 and EN 15493 are the usual ones (named, not quoted).")
+SANDING = Caution(
+    "Sanding dust harms the lungs",
+    "Dust of set cement and sand can hold crystalline silica. Sand wet, or wear a fitted respirator (P100 or FFP3), and "
+    "clean up wet: no sweeping, no blowing. Local rules come first.",
+    "29 CFR 1926.1153 limits silica dust to 50 µg/m³ over 8 hours (second hand). Wet sanding: common practice, no source.")
+COATINGS = Caution(
+    "Sealer and paint have sheets of their own",
+    "Solvents burn and make you dizzy: air the room, no flame, gloves as the safety data sheet says. Inside, use only a "
+    "sealer that its maker means for candle vessels or for such heat, and let it cure as long as its label says.",
+    "common practice, no source")
 
 MIX = (DUST, CAUSTIC, SETTING_HEAT)
+POUR = (CAUSTIC, SETTING_HEAT)
+CLAMP = (SETTING_HEAT,)
+CURE = (FRESH_CAST, SETTING_HEAT, DAMP_VESSEL)
+LEAK = (DAMP_VESSEL,)
+FINISH = (POROUS_VESSEL, SANDING, COATINGS)
 WELL = (DAMP_VESSEL,)
 UNSEALED_WELL = (POROUS_VESSEL, DAMP_VESSEL)
 WAX = (HOT_WAX, FRAGRANCE, FLAME)

@@ -1,90 +1,224 @@
-"""The mix: from the cavity's volume to powder and water, by absolute volume and by the maker's rule."""
-
-import math
+"""The mix: from the room of the molds to what to weigh, by absolute volume and by the maker's rule."""
 
 from brimbook import sources
-from brimbook.cast import mix, powders
+from brimbook.cast import mix
+from brimbook.cast.learning import Learned
+from brimbook.cast.recipe import Part, Recipe
 from brimbook.figure import Constant, Figure
-from brimbook.fill import water
 from brimbook.quantity import show
 from brimbook.record.said import Said
+from brimbook.steps.facts import fact
 from brimbook.steps.measure import Measurement
+from brimbook.steps.plan import Filled, Plan, Portion
 from brimbook.steps.weighing import practice_or_yours, sum_as_weighed, weigh_out
 
 
-def mixing(said: Said, place: str, cavity: Measurement) -> list[Figure]:
-    """Every figure of one cast's mix; empty while an entry is missing or faulty [figures].
+def plan_of(said: Said, place: str, rooms: dict[str, Measurement], recipe: Recipe,
+            learned: Learned | None) -> Plan | None:
+    """What the bowl of a cast is planned to hold; nothing while an entry is missing or faulty [plan].
+
+    said: the record as understood [said].
+    place: path of the cast whose bowl it is [text].
+    rooms: the measured cavity of each cast that is poured from this bowl, by the cast's path [measurements].
+    recipe: for one gram of powder [recipe].
+    learned: what the pours taught, if any [learned].
+    """
+    filled = [(other, said.value(f"{other}.pieces"), room) for other, room in rooms.items()]
+    allowance = _allowance(said, place, learned)
+    if allowance is None or any(pieces is None for _, pieces, _ in filled):
+        return None
+    molds = tuple(Filled(other, int(pieces), room.volume) for other, pieces, room in filled)
+    bare = sum(mold.pieces * mold.volume for mold in molds)
+    spread = sum(pieces * room.plus_minus for _, pieces, room in filled)
+    per_gram = recipe.volume / (learned.density_ratio if learned else 1.0)
+    powder = bare * (1 + allowance) / per_gram
+    portions = [Portion(part.name, part.label, part.weighed * powder, f"{place}.mix.{part.name}") for part in recipe.parts]
+    portions.append(Portion("water", "Water", recipe.water * powder, f"{place}.mix.water"))
+    return Plan(tuple(portions), molds, bare, allowance, per_gram, spread / bare, _density_relative(said, place, learned),
+                recipe)
+
+
+def _from_pours(said: Said, place: str, learned: Learned | None) -> bool:
+    return learned is not None and learned.allowance is not None and said.value(f"{place}.allowance_from") == "pours"
+
+
+def _allowance(said: Said, place: str, learned: Learned | None) -> float | None:
+    return learned.allowance if _from_pours(said, place, learned) else said.value(f"{place}.allowance")
+
+
+def _density_relative(said: Said, place: str, learned: Learned | None) -> float:
+    """Density and allowance that the same pours taught are known better together than the density alone."""
+    if learned is None:
+        return 0.0
+    return learned.taken.plus_minus if _from_pours(said, place, learned) else learned.density_relative
+
+
+def mixing(said: Said, place: str, plan: Plan, cavity: Measurement) -> list[Figure]:
+    """Every figure of one bowl's mix [figures].
+
+    said: the record as understood [said].
+    place: path of the cast whose bowl it is [text].
+    plan: what the bowl is to hold [plan].
+    cavity: of the cast itself, as measured [measurement].
+    """
+    needed = _mix_needed(said, place, plan)
+    table = _mix_per_gram(said, place, plan.recipe)
+    figures = [needed, table]
+    per_gram = table if plan.per_gram == table.value else _mix_per_gram_known(said, place, plan, table)
+    figures += [] if per_gram is table else [per_gram]
+    figures += _weigh_outs(said, place, plan, needed, per_gram)
+    figures.append(_fresh_density(said, place, plan))
+    return figures + _by_rule(said, place, plan, cavity, per_gram)
+
+
+def shared(said: Said, place: str, cavity: Measurement) -> list[Figure]:
+    """What a cast takes that is poured from the first one's bowl [figures].
 
     said: the record as understood [said].
     place: path of the cast [text].
-    cavity: the cavity as measured [measurement].
+    cavity: as measured [measurement].
     """
-    names = ("pieces", "allowance", "mix.powder.particle_density", "mix.water_to_powder", "mix.air")
-    if any(said.value(f"{place}.{name}") is None for name in names):
+    pieces = said.value(f"{place}.pieces")
+    if pieces is None:
         return []
-    needed = _mix_needed(said, place, cavity)
-    per_gram = _mix_per_gram(said, place)
-    figures = [needed, per_gram, *_weigh_outs(said, place, cavity, needed, per_gram)]
-    figures += _by_rule(said, place, cavity, per_gram)
-    figures += _scooped(said, place, needed, per_gram)
-    return figures + _left(said, place, cavity, per_gram)
+    told, volume = show.significant, pieces * cavity.volume
+    return [Figure(
+        f"{place}.taken", "From the first bowl", volume, "mL", show.volume(volume, said.display),
+        formula="pieces × cavity", numbers=f"{told(pieces, 8, said.display)} × {told(cavity.volume, 8, said.display)}",
+        says=f"Takes {show.volume(volume, said.display)} of the mix in the first mold's bowl",
+        plus_minus=pieces * cavity.plus_minus,
+        plus_minus_shown=f"± {show.plus_minus(pieces * cavity.plus_minus, said.display)} mL",
+        uses=(f"{cavity.place}.volume",))]
 
 
-def _mix_needed(said: Said, place: str, cavity: Measurement) -> Figure:
-    pieces, allowance = said.value(f"{place}.pieces"), said.value(f"{place}.allowance")
-    volume = pieces * cavity.volume * (1 + allowance)
+def _mix_needed(said: Said, place: str, plan: Plan) -> Figure:
     told = show.significant
+    rooms = [f"{told(mold.pieces, 8, said.display)} × {told(mold.volume, 8, said.display)}" for mold in plan.filled]
+    sum_of_rooms = rooms[0] if len(rooms) == 1 else f"({' + '.join(rooms)})"
+    typed = plan.allowance == said.value(f"{place}.allowance")
+    shown = show.percent(plan.allowance, said.display)
+    constant = practice_or_yours(said, f"{place}.allowance", "Allowance", shown) if typed else Constant(
+        "Allowance", shown, sources.YOUR_POURS)
+    spread = plan.volume * plan.volume_relative
     return Figure(
-        f"{place}.mix_needed", "Mix needed", volume, "mL", show.volume(volume, said.display),
-        formula="pieces × cavity × (1 + allowance)",
-        numbers=f"{told(pieces, 8, said.display)} × {told(cavity.volume, 7, said.display)}"
-                f" × (1 + {told(allowance, 4, said.display)})",
-        plus_minus=volume * cavity.relative,
-        plus_minus_shown=f"± {show.plus_minus(volume * cavity.relative, said.display)} mL",
-        constants=(practice_or_yours(said, f"{place}.allowance", "Allowance", show.percent(allowance, said.display)),),
-        uses=(f"{cavity.place}.volume",))
+        f"{place}.mix_needed", "Mix needed", plan.volume, "mL", show.volume(plan.volume, said.display),
+        formula="pieces × cavity × (1 + allowance)" if len(rooms) == 1 else
+        "(pieces × cavity, of each mold, added up) × (1 + allowance)",
+        numbers=f"{sum_of_rooms} × (1 + {told(plan.allowance, 8, said.display)})", plus_minus=spread,
+        plus_minus_shown=f"± {show.plus_minus(spread, said.display)} mL", constants=(constant,),
+        uses=tuple(f"{mold.place}.cavity.volume" for mold in plan.filled))
 
 
-def _mix_per_gram(said: Said, place: str) -> Figure:
-    density = said.value(f"{place}.mix.powder.particle_density")
-    ratio, air = said.value(f"{place}.mix.water_to_powder"), said.value(f"{place}.mix.air")
-    mixing_water = water.density(water.USUAL_TEMPERATURE)
-    value = mix.volume_per_gram_of_powder(density, ratio, mixing_water, air)
+def _volume_terms(said: Said, recipe: Recipe) -> tuple[str, str]:
+    """The room of each ingredient and of the water for one gram of powder: in words, and in numbers."""
     told = show.significant
-    source = powders.source_of_density(said.text(f"{place}.mix.powder.kind"), density)
+    words = [_part_words(part) for part in recipe.parts]
+    numbers = [f"{told(part.dry, 8, said.display)} ÷ {told(part.density, 8, said.display)}" for part in recipe.parts]
+    words.append("water-to-powder ratio ÷ density of water")
+    numbers.append(f"{told(recipe.total_water, 8, said.display)} ÷ {told(recipe.water_density, 8, said.display)}")
+    return " + ".join(words), " + ".join(numbers)
+
+
+def _part_words(part: Part) -> str:
+    return "1 ÷ particle density" if part.name == "powder" else f"{part.label.lower()} ÷ its density"
+
+
+def _mix_per_gram(said: Said, place: str, recipe: Recipe) -> Figure:
+    told, volume = show.significant, recipe.volume
+    words, numbers = _volume_terms(said, recipe)
+    constants = [Constant(f"Particle density of the {part.label.lower()}", show.density(part.density, said.display),
+                          fact(said, f"{place}.mix.{part.name}", "particle_density").source) for part in recipe.parts]
     return Figure(
-        f"{place}.mix_per_gram", "Mix from one gram of powder", value, "mL/g", f"{told(value, 4, said.display)} mL",
-        formula="(1 ÷ particle density + water-to-powder ratio ÷ density of water) ÷ (1 − air)",
-        numbers=f"(1 ÷ {told(density, 8, said.display)} + {told(ratio, 8, said.display)} ÷ "
-                f"{told(mixing_water, 8, said.display)}) ÷ (1 − {told(air, 4, said.display)})",
-        says=f"One mL of mix holds {told(1 / value, 3, said.display)} g of powder",
-        constants=(Constant("Particle density of the powder", show.density(density, said.display), source),
-                   Constant("Density of water at 20 °C", show.density(mixing_water, said.display),
-                            sources.WATER_DENSITY),
+        f"{place}.mix_per_gram", "Mix from one gram of powder", volume, "mL/g", f"{told(volume, 4, said.display)} mL",
+        formula=f"({words}) ÷ (1 − air)", numbers=f"({numbers}) ÷ (1 − {told(recipe.air, 4, said.display)})",
+        says=f"One mL of mix holds {told(1 / volume, 3, said.display)} g of powder",
+        constants=(*constants, Constant("Density of water at 20 °C", show.density(recipe.water_density, said.display),
+                                        sources.WATER_DENSITY),
                    Constant("Method", "absolute volume", sources.ABSOLUTE_VOLUME)))
 
 
-def _weigh_outs(said: Said, place: str, cavity: Measurement, needed: Figure, per_gram: Figure) -> list[Figure]:
-    ratio = said.value(f"{place}.mix.water_to_powder")
-    powder_grams = mix.powder_for_volume(needed.value, per_gram.value)
+def _mix_per_gram_known(said: Said, place: str, plan: Plan, table: Figure) -> Figure:
     told = show.significant
-    powder = weigh_out(said, f"{place}.powder", "Powder", "powder", powder_grams, cavity.relative,
+    ratio = table.value / plan.per_gram
+    return Figure(
+        f"{place}.mix_per_gram_known", "Mix from one gram, by your pours", plan.per_gram, "mL/g",
+        f"{told(plan.per_gram, 4, said.display)} mL", formula="mix from one gram by the table ÷ your density over the table's",
+        numbers=f"{told(table.value, 8, said.display)} ÷ {told(ratio, 8, said.display)}",
+        says=f"Your pours say that one mL of mix holds {told(1 / plan.per_gram, 3, said.display)} g of powder",
+        uses=(table.key, f"{place}.pouring.density"))
+
+
+def _weigh_outs(said: Said, place: str, plan: Plan, needed: Figure, per_gram: Figure) -> list[Figure]:
+    told, portions = show.significant, plan.portions
+    powder = weigh_out(said, f"{place}.powder", "Powder", "powder", portions[0].grams, plan.relative,
                        formula="mix needed ÷ mix from one gram of powder",
-                       numbers=f"{told(needed.value, 7, said.display)} ÷ {told(per_gram.value, 7, said.display)}",
-                       uses=(needed.key, per_gram.key))
-    mixing_water = weigh_out(said, f"{place}.water", "Water", "water", powder_grams * ratio, cavity.relative,
-                             formula="powder × water-to-powder ratio",
-                             numbers=f"{told(powder_grams, 7, said.display)} × {told(ratio, 8, said.display)}",
-                             uses=(powder.key,))
-    return [powder, mixing_water, sum_as_weighed(said, f"{place}.bowl", "In the bowl", [powder, mixing_water])]
+                       numbers=f"{told(needed.value, 8, said.display)} ÷ {told(per_gram.value, 8, said.display)}",
+                       uses=(needed.key, per_gram.key), notes=_range_notes(said, place, plan.recipe), spread=_spread_told(plan))
+    others = [_other(said, place, plan, part, portion, powder)
+              for part, portion in zip(plan.recipe.parts[1:], portions[1:])]
+    poured = _poured_water(said, place, plan, powder)
+    return [powder, *others, poured, sum_as_weighed(said, f"{place}.bowl", "In the bowl", [powder, *others, poured])]
 
 
-def _by_rule(said: Said, place: str, cavity: Measurement, per_gram: Figure) -> list[Figure]:
+def _other(said: Said, place: str, plan: Plan, part: Part, portion: Portion, powder: Figure) -> Figure:
+    told = show.significant
+    wet = f", with {show.percent(part.water_share, said.display)} water in it" if part.water_share else ""
+    return weigh_out(said, f"{place}.mix.{part.name}.weigh", part.label, part.label.lower(), portion.grams, plan.relative,
+                     formula=f"powder × {part.label.lower()} for one gram of powder, as it lies on the scale{wet}",
+                     numbers=f"{told(powder.value, 8, said.display)} × {told(part.weighed, 8, said.display)}",
+                     uses=(powder.key,), spread=_spread_told(plan))
+
+
+def _poured_water(said: Said, place: str, plan: Plan, powder: Figure) -> Figure:
+    told, recipe = show.significant, plan.recipe
+    brought = [part for part in recipe.parts if part.water]
+    numbers = f"{told(powder.value, 8, said.display)} × {told(recipe.water, 8, said.display)}"
+    formula = "powder × water-to-powder ratio"
+    if brought:
+        formula = f"powder × (water-to-powder ratio − water in the {' and the '.join(part.label.lower() for part in brought)})"
+        less = " − ".join(told(part.water, 8, said.display) for part in brought)
+        numbers = f"{told(powder.value, 8, said.display)} × ({told(recipe.total_water, 8, said.display)} − {less})"
+    return weigh_out(said, f"{place}.water", "Water", "water", plan.portions[-1].grams, plan.relative, formula=formula,
+                     numbers=numbers, uses=(powder.key,), spread=_spread_told(plan))
+
+
+def _spread_told(plan: Plan) -> str:
+    if not plan.density_relative:
+        return "± from the volume alone."
+    return "± from the volume, and from how well your pours tell the mix's density, added as squares."
+
+
+def _range_notes(said: Said, place: str, recipe: Recipe) -> tuple[str, ...]:
+    """A tradesman's warning where the powder is asked to take less or more water than its sheet says."""
+    least, most = (fact(said, f"{place}.mix.powder", name) for name in ("water_least", "water_most"))
+    ratio, told = recipe.total_water, show.significant
+    grains = [part for part in recipe.parts[1:] if part.role in ("sand", "pozzolan")]
+    if least is None or most is None or grains or least.value > most.value:
+        return ()
+    between = f"{told(least.value, 3, said.display)} to {told(most.value, 3, said.display)} of its weight"
+    if ratio < least.value * (1 - 1e-9):
+        return (f"This powder takes {between} in water; {told(ratio, 3, said.display)} may be too stiff to pour.",)
+    if ratio > most.value * (1 + 1e-9):
+        return (f"This powder takes {between} in water; {told(ratio, 3, said.display)} makes it weak and it may settle "
+                "out. A plasticizer makes it flow instead.",)
+    return ()
+
+
+def _fresh_density(said: Said, place: str, plan: Plan) -> Figure:
+    told = show.significant
+    return Figure(
+        f"{place}.fresh_density", "One mL of fresh mix weighs", plan.density, "g/mL", show.density(plan.density, said.display),
+        formula="weight of the mix for one gram of powder ÷ mix from one gram of powder",
+        numbers=f"{told(plan.recipe.mass, 8, said.display)} ÷ {told(plan.per_gram, 8, said.display)}",
+        uses=(f"{place}.mix_per_gram",))
+
+
+def _by_rule(said: Said, place: str, plan: Plan, cavity: Measurement, per_gram: Figure) -> list[Figure]:
     rule, pieces = said.value(f"{place}.mix.rule"), said.value(f"{place}.pieces")
-    if rule is None:
+    if rule is None or len(plan.filled) > 1 or len(plan.recipe.parts) > 1:
         return []
     told = show.significant
-    ratio = said.value(f"{place}.mix.water_to_powder")
+    ratio = plan.recipe.water
     constant = practice_or_yours(said, f"{place}.mix.rule", "Powder for a gram of water in the mold",
                                f"{told(rule, 8, said.display)} g")
     grams = mix.powder_by_rule(cavity.water, rule) * pieces
@@ -101,8 +235,8 @@ def _by_rule(said: Said, place: str, cavity: Measurement, per_gram: Figure) -> l
     allowance = Figure(
         f"{place}.rule_allowance", "Allowance in your rule", hidden, "–", show.percent(hidden, said.display),
         formula="rule × mix from one gram of powder ÷ mL of water that shows 1 g − 1",
-        numbers=f"({told(rule, 8, said.display)} × {told(per_gram.value, 7, said.display)} ÷ "
-                f"{told(cavity.milliliters_per_gram, 7, said.display)} − 1) × 100",
+        numbers=f"({told(rule, 8, said.display)} × {told(per_gram.value, 8, said.display)} ÷ "
+                f"{told(cavity.milliliters_per_gram, 8, said.display)} − 1) × 100",
         says=f"Your rule: {powder.shown} powder and {rule_water.shown} water. "
              + _hidden_told(hidden, said),
         constants=(constant,), uses=(powder.key, per_gram.key))
@@ -114,69 +248,3 @@ def _hidden_told(hidden: float, said: Said) -> str:
     if hidden >= 0:
         return f"It carries an allowance of {share}: that much more mix than fills the mold"
     return f"It makes {share} less mix than fills the mold"
-
-
-def _scooped(said: Said, place: str, needed: Figure, per_gram: Figure) -> list[Figure]:
-    """What to do when the scoop came out different."""
-    scooped = said.value(f"{place}.scooped")
-    if scooped is None:
-        return []
-    told = show.significant
-    ratio = said.value(f"{place}.mix.water_to_powder")
-    water_for_it = weigh_out(said, f"{place}.scooped_water", "Water for what you scooped", "water", scooped * ratio, None,
-                             formula="powder scooped × water-to-powder ratio",
-                             numbers=f"{told(scooped, 8, said.display)} × {told(ratio, 8, said.display)}")
-    made = scooped * per_gram.value
-    volume = Figure(
-        f"{place}.scooped_mix", "Mix from what you scooped", made, "mL", show.volume(made, said.display),
-        formula="powder scooped × mix from one gram of powder",
-        numbers=f"{told(scooped, 8, said.display)} × {told(per_gram.value, 7, said.display)}", uses=(per_gram.key,))
-    return [water_for_it, volume, _spare(said, place, volume, needed, per_gram)]
-
-
-def _spare(said: Said, place: str, made: Figure, needed: Figure, per_gram: Figure) -> Figure:
-    bare = needed.value / (1 + said.value(f"{place}.allowance"))
-    spare = made.value - bare
-    plus_minus = bare * (needed.plus_minus or 0.0) / needed.value
-    told = show.significant
-    return Figure(
-        f"{place}.scooped_spare", "Left when the mold is full", spare, "mL", show.volume(spare, said.display),
-        formula="mix from what you scooped − pieces × cavity",
-        numbers=f"{told(made.value, 7, said.display)} − {told(bare, 7, said.display)}",
-        says=_spare_told(said, spare, plus_minus, bare, per_gram.value), plus_minus=plus_minus,
-        plus_minus_shown=f"± {show.plus_minus(plus_minus, said.display)} mL", uses=(made.key, needed.key))
-
-
-def _spare_told(said: Said, spare: float, plus_minus: float, bare: float, per_gram: float) -> str:
-    if abs(spare) <= plus_minus:
-        return "It just fills the mold, with nothing for the bowl and the tools: scoop a little more"
-    if spare > 0:
-        return f"It fills the mold: {show.volume(spare, said.display)} over, " \
-               f"{show.percent(spare / bare, said.display)} for the bowl and the tools"
-    more = show.mass_at_least(-spare / per_gram, said.display)
-    return f"It does not fill the mold: short by {show.volume(-spare, said.display)}. Scoop at least {more} more"
-
-
-def _left(said: Said, place: str, cavity: Measurement, per_gram: Figure) -> list[Figure]:
-    """How many pieces the powder that is left will make."""
-    left = said.value(f"{place}.left")
-    if left is None:
-        return []
-    told = show.significant
-    allowance, ratio = said.value(f"{place}.allowance"), said.value(f"{place}.mix.water_to_powder")
-    piece = cavity.volume * (1 + allowance)
-    share = left * per_gram.value / piece
-    pieces = mix.pieces_from(left * per_gram.value, piece)
-    count = "1 piece" if pieces == 1 else f"{pieces} pieces"
-    says = f"{show.mass(left, said.display)} of powder makes {count}"
-    if pieces:
-        says += f", with {show.mass(pieces * piece / per_gram.value * ratio, said.display)} of water for " \
-                f"{show.mass(pieces * piece / per_gram.value, said.display)} of it"
-    else:
-        says += f": enough for {show.percent(math.floor(share * 100 + 1e-9) / 100, said.display, 0)} of one"
-    return [Figure(
-        f"{place}.left_pieces", "Pieces from what is left", share, "pieces", told(share, 3, said.display),
-        formula="powder left × mix from one gram of powder ÷ (cavity × (1 + allowance)), whole pieces of it",
-        numbers=f"{told(left, 8, said.display)} × {told(per_gram.value, 7, said.display)} ÷ "
-                f"({told(cavity.volume, 7, said.display)} × (1 + {told(allowance, 4, said.display)}))",
-        says=says, uses=(per_gram.key, f"{cavity.place}.volume"))]

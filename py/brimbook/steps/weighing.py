@@ -10,7 +10,8 @@ COARSE = 0.05
 
 
 def weigh_out(said: Said, key: str, label: str, noun: str, grams: float, relative: float | None, formula: str,
-              numbers: str, uses: tuple[str, ...] = (), constants: tuple[Constant, ...] = (), verb: str = "Weigh") -> Figure:
+              numbers: str, uses: tuple[str, ...] = (), constants: tuple[Constant, ...] = (), verb: str = "Weigh",
+              notes: tuple[str, ...] = (), spread: str = "± from the volume alone.") -> Figure:
     """The figure of one ingredient to weigh [figure].
 
     said: the record as understood [said].
@@ -24,6 +25,8 @@ def weigh_out(said: Said, key: str, label: str, noun: str, grams: float, relativ
     uses: keys of the figures it stands on [text].
     constants: it takes from outside the record [constants].
     verb: how the sentence begins [text].
+    notes: what else the maker should know of it [texts].
+    spread: where its ± comes from [text].
     """
     plus_minus = None if relative is None else grams * relative
     # A ± finer than the scale's own step says nothing at the bench.
@@ -33,7 +36,7 @@ def weigh_out(said: Said, key: str, label: str, noun: str, grams: float, relativ
         says=f"{verb} {show.mass(grams, said.display)} {noun}", plus_minus=plus_minus,
         worked=f"{show.significant(grams, 5, said.display)} g",
         plus_minus_shown=show.mass_plus_minus(plus_minus, said.display) if telling else "", constants=constants,
-        uses=uses, spread="± from the volume alone." if telling else "", notes=_coarse_notes(said, grams, noun))
+        uses=uses, spread=spread if telling else "", notes=(*notes, *_coarse_notes(said, grams, noun)))
 
 
 def _coarse_notes(said: Said, grams: float, noun: str) -> tuple[str, ...]:

@@ -48,6 +48,7 @@ def exercise(door):
     # Every factor is known now, so the registry that gave them need not be shipped.
     units._registry.cache_clear()
     settings = {"mass": "lb", "length": "in", "temperature": "F", "decimal": "comma"}
+    door.ask("shelf", json.dumps({"record": {"materials": [{}]}}))
     for demo in json.loads(door.ask("first", "{}"))["answer"]["demos"]:
         for chosen in ({}, settings):
             door.ask("work_out", json.dumps({"record": demo["record"], "settings": chosen}))
@@ -57,11 +58,13 @@ def exercise(door):
 
 def tidy_up():
     """Drop what was remembered on the way."""
-    from brimbook.quantity import text
-    from brimbook.record import fields
+    from brimbook.quantity import units
 
-    text.tidy.cache_clear()
-    fields.leaf_at.cache_clear()
+    # The factors of the units stay: their registry is gone.
+    for module in [module for name, module in sys.modules.items() if name.startswith("brimbook.") and module is not units]:
+        for kept in vars(module).values():
+            if hasattr(kept, "cache_clear") and kept.__module__ == module.__name__:
+                kept.cache_clear()
     sys.path_importer_cache.clear()
     linecache.clearcache()
     # What type hints left behind; nothing asks for it again.

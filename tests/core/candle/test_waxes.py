@@ -4,7 +4,7 @@ import pytest
 
 from brimbook.candle.wax import sink
 from brimbook.candle.waxes import WAXES, source_of_density
-from brimbook.record.fields import OIL
+from brimbook.record.leaves.well import OIL
 
 KNOWN = [wax for wax in WAXES if wax.kind != "own"]
 

@@ -3,16 +3,16 @@
 import math
 import re
 
-_SIGNS = {"×": "*", "÷": "/", "−": "-", "²": "**2", "√": "sqrt", "π": "pi"}
-_PLAIN = re.compile(r"[0-9.+()\s×÷−²√π]+")
+_SIGNS = {"×": "*", "÷": "/", "−": "-", "²": "**2", "³": "**3", "√": "sqrt", "π": "pi", "^": "**"}
+_PLAIN = re.compile(r"(?:[0-9.+()\s×÷−²³√π^]|\bexp(?=\()|\bln(?=\())+")
 _RESULT = re.compile(r"(−?\d+(?:\.\d+)?) ?(.*)")
 
 
 def work_out(expression: str) -> float:
-    """The value of an expression in × ÷ + − ² √ π, brackets and plain decimals."""
+    """The value of an expression in × ÷ + − ² ³ ^ √ π exp ln, brackets and plain decimals."""
     assert _PLAIN.fullmatch(expression), f"more than arithmetic: {expression}"
     python = "".join(_SIGNS.get(character, character) for character in expression)
-    return eval(python, {"__builtins__": {}, "sqrt": math.sqrt, "pi": math.pi})  # only the signs above reach this
+    return eval(python, {"__builtins__": {}, "sqrt": math.sqrt, "pi": math.pi, "exp": math.exp, "ln": math.log})  # only the signs above reach this
 
 
 def split(numbers: str) -> tuple[str, float, float, str]:

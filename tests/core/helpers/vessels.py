@@ -63,7 +63,8 @@ def figures(record: Any, **settings: str) -> dict[str, dict[str, Any]]:
 
 def fields(page: dict[str, Any]) -> dict[str, dict[str, Any]]:
     """Every question of a sheet, by path."""
-    return {each["path"]: each for card in page["cards"] for each in [*card["fields"], *card["more"]]}
+    return {each["path"]: each for card in page["cards"] for part in [card, *card["groups"]]
+            for each in [*part["fields"], *part["more"]]}
 
 
 def notes(page: dict[str, Any]) -> list[str]:
@@ -79,6 +80,8 @@ NOTES_300 = ("Two coats of wax on the seam, then talc. Pour along the back wall 
 _FULL_TEXTS = {
     "text": "Notched", "date": "2026-09-12", "mass": "1234.5 g", "length": "71.5 mm", "temperature": "21.5 °C",
     "density": "1.05 g/mL", "share": "7.5 %", "ratio": "3.5:1", "count": "12", "number": "1.75",
+    "parts": "3.5:0.7:1.25", "money": "24.50", "duration": "90 min", "pressure": "9.5 MPa", "coverage": "7.5 m²/L",
+    "heat": "150 kJ/kg", "moment": "2026-09-12T10:30", "volume": "95.5 mL",
 }
 _FULL_EXCEPTIONS = {"readability": "0.1 g", "line_error": "0.7 mm", "ruler": "0.3 mm", "particle_density": "2.71 g/mL",
                     "filler_density": "1.59 g/mL", "id": "3f2b8c54-9d1e-4a77-b0c3-5e6f7a8b9c0d", "notes": NOTES_300,
@@ -89,6 +92,8 @@ def full_vessel() -> dict[str, Any]:
     """Every leaf of the record filled, three readings each, and no two readings alike."""
     record: dict[str, Any] = {"version": 1}
     for number, (path, leaf) in enumerate(LEAVES.items()):
+        if path.startswith("materials."):
+            continue
         last = path.rsplit(".", 1)[-1]
         text = _FULL_EXCEPTIONS.get(last) or (leaf.choices[0].value if leaf.choices else _FULL_TEXTS[leaf.kind])
         if ".readings.*." in path:

@@ -9,18 +9,27 @@ from hypothesis import strategies as st
 from brimbook.quantity.error import QuantityError
 from brimbook.quantity.read import Bounds, read
 from brimbook.quantity.units import KINDS, UNITS
-from brimbook.record.fields import LEAVES, LOAD, PARTICLES, WATER, WEIGHT
+from brimbook.record.fields import LEAVES
+from brimbook.record.leaf import MONEY, TIME, WEIGHT
+from brimbook.record.leaves.cast import PARTICLES
+from brimbook.record.leaves.fill import WATER
+from brimbook.record.leaves.materials import GIVEN_OFF
+from brimbook.record.leaves.well import LOAD
 
 MARKS = ["either", "point", "comma"]
 OUNCE, POUND = 28.349523125, 453.59237
-BARE = {"mass": "g", "length": "mm", "volume": "ml", "density": "g/ml", "share": "%", "temperature": "°c"}
+BARE = {"mass": "g", "length": "mm", "volume": "ml", "density": "g/ml", "share": "%", "temperature": "°c",
+        "duration": "min", "pressure": "mpa", "coverage": "m2/l", "heat": "kj/kg", "money": "$"}
 RATIO = LEAVES["casts.*.mix.water_to_powder"].bounds
 PIECES = LEAVES["casts.*.pieces"].bounds
 RULE = LEAVES["casts.*.mix.rule"].bounds
 LENGTH = LEAVES["casts.*.cavity.height"].bounds
 PLACES = {"mass": WEIGHT, "length": LENGTH, "volume": Bounds(0, 1e6), "density": PARTICLES, "share": LOAD,
           "temperature": WATER,
-          "ratio": RATIO, "count": PIECES, "number": RULE}
+          "ratio": RATIO, "count": PIECES, "number": RULE, "parts": LEAVES["casts.*.mix.parts"].bounds, "money": MONEY,
+          "duration": TIME, "heat": GIVEN_OFF,
+          "pressure": Bounds(0.1, 500, "A stress here is between 0.1 and 500 MPa."),
+          "coverage": Bounds(0.1, 100, "A tin covers between 0.1 and 100 m²/L.")}
 
 
 def weigh(text, mark="either", unit="g"):
@@ -240,3 +249,36 @@ def test_every_word_for_a_unit_can_be_typed(word):
     quantity = read(f"3 {word}", kind, Bounds(-1e9, 1e9), BARE.get(kind, ""))
     assert quantity.canonical == f"3 {UNITS[word].symbol}"
     assert read(quantity.canonical, kind, Bounds(-1e9, 1e9)).value == quantity.value
+
+
+@pytest.mark.parametrize(("text", "parts", "canonical"), [
+    ("1:2:0.4", (1, 2, 0.4), "1:2:0.4"), ("1 : 2 : 0,4", (1, 2, 0.4), "1:2:0.4"), ("4:1", (4, 1), "4:1"),
+    ("1 to 2 to 0.4", (1, 2, 0.4), "1:2:0.4"), ("1:1/2:0.25", (1, 0.5, 0.25), "1:1/2:0.25"),
+    ("100:200:45", (100, 200, 45), "100:200:45"), ("1:2:1:0.45", (1, 2, 1, 0.45), "1:2:1:0.45")])
+def test_parts_by_weight(text, parts, canonical):
+    quantity = read(text, "parts", PLACES["parts"])
+    assert quantity.value == parts and quantity.canonical == canonical
+    assert read(canonical, "parts", PLACES["parts"], "", "comma").value == parts
+
+
+@pytest.mark.parametrize("text", ["1", "1:", "1:2:", "1:2:0", "1:two:0.4", "1:2 kg:0.4", ":", "1::2", "1:-2:3"])
+def test_what_are_no_parts_is_refused(text):
+    assert refused(text, "parts").endswith(".")
+
+
+@pytest.mark.parametrize(("text", "amount"), [("24.50", 24.5), ("$24.50", 24.5), ("24,50 $", 24.5), ("$ 1250", 1250)])
+def test_a_price(text, amount):
+    assert read(text, "money", MONEY, "$").value == amount
+
+
+def test_a_price_in_another_currency_is_refused():
+    assert "Prices here are in $" in refused("24 €", "money") and "Prices here are in $" in refused("EUR 24", "money")
+    assert refused("free", "money").endswith(".")
+
+
+@pytest.mark.parametrize(("text", "seconds", "canonical"), [
+    ("45", 2700, "45 min"), ("1 h 30 min", 5400, "1 h 30 min"), ("1.5 h", 5400, "1.5 h"), ("2 days", 172_800, "2 d"),
+    ("1 wk 2 d", 777_600, "1 wk 2 d"), ("90 sec", 90, "90 s")])
+def test_a_length_of_time(text, seconds, canonical):
+    quantity = read(text, "duration", TIME, "min")
+    assert (quantity.value, quantity.canonical) == (seconds, canonical)

@@ -14,7 +14,7 @@ MEASURED = {path: leaf for path, leaf in LEAVES.items() if leaf.kind in QUANTITI
 def test_a_leaf_is_told_in_full(path):
     leaf = LEAVES[path]
     assert leaf.label and leaf.label[0].isupper() and leaf.label[-1] != "."
-    assert leaf.kind in {*KINDS, "text", "date", "choice"}
+    assert leaf.kind in {*KINDS, "text", "date", "moment", "choice"}
     assert (leaf.kind == "choice") == bool(leaf.choices)
     assert leaf.hint == "" or leaf.hint[-1] in ".?"
 

@@ -1,4 +1,4 @@
-"""Powder and water: by absolute volume, by the maker's rule, from what was scooped, from what is left."""
+"""Powder and water: by absolute volume, and by the maker's rule."""
 
 import re
 
@@ -7,7 +7,6 @@ from hypothesis import given
 from hypothesis import strategies as st
 from vessels import figures, good_vessels, put, vessel
 
-from brimbook.quantity.read import Bounds, read
 from brimbook.work_out import work_out
 
 WATER = 0.9982067
@@ -93,75 +92,13 @@ def test_the_usual_allowance_is_practice_however_it_is_spelled(typed):
     assert told("mix_needed", casts__0__allowance=typed)["working"]["constants"][0]["standing"] == "common practice"
 
 
-@pytest.mark.parametrize(("scooped", "words"), [
-    ("1205 g", ["It fills the mold", "64.3 mL over", "10 %"]),
-    ("1300 g", ["It fills the mold", "120 mL over"]),
-    ("1095.2 g", ["just fills the mold"]),
-    ("1094.2 g", ["just fills the mold"]),
-    ("1000 g", ["does not fill the mold", "short by 55.8 mL", "more"]),
-    ("1 g", ["does not fill the mold", "short by 641 mL"]),
-])
-def test_a_scoop_that_came_out_different(scooped, words):
-    """1095.2 g is the cavity exactly; a gram less is within the ± of the scale."""
-    figure = told("scooped_spare", casts__0__scooped=scooped)
-    for word in words:
-        assert word in figure["says"]
-
-
-def test_one_gram_short_on_a_fine_scale_is_short():
-    figure = told("scooped_spare", casts__0__scooped="1094.2 g", casts__0__cavity__readability="0.1 g")
-    assert "does not fill the mold" in figure["says"] and figure["value"] == pytest.approx(-PER_GRAM, abs=0.05)
-
-
-@pytest.mark.parametrize("settings", [{}, {"readability": "5 g"}, {"mass": "oz"}, {"mass": "lb"},
-                                      {"readability": "0.1 g"}], ids=str)
-def test_scooping_at_least_what_is_said_fills_the_mold(settings):
-    """“At least” is a promise: rounded up, never down."""
-    for scooped in (1000, 1001.3, 987.6, 1083, 1079.9, 505.2):
-        figure = figures(vessel(casts__0__scooped=f"{scooped} g"), **settings)["casts.0.scooped_spare"]
-        more = read(re.search(r"Scoop at least (.*) more", figure["says"])[1], "mass", Bounds(0, 1e6)).value
-        assert scooped + more >= CAVITY / PER_GRAM - 0.005, scooped
-
-
-def test_water_for_what_was_scooped():
-    figure = told("scooped_water", casts__0__scooped="1120 g")
-    assert figure["says"] == "Weigh 280 g water"
-    assert told("scooped_mix", casts__0__scooped="1120 g")["value"] == pytest.approx(1120 * PER_GRAM, rel=1e-6)
-
-
-def test_nothing_scooped_tells_nothing():
-    assert not [key for key in figures(vessel()) if "scooped" in key or "left" in key]
-
-
-@pytest.mark.parametrize(("left", "pieces", "words"), [
-    ("12 kg", 9, ["makes 9 pieces", "of water"]), ("1205 g", 1, ["makes 1 piece,", "301 g of water"]),
-    ("2409.6 g", 2, ["makes 2 pieces"]), ("1204 g", 0, ["0 pieces"]), ("602 g", 0, ["49 % of one"]),
-])
-def test_what_is_left_in_the_bag(left, pieces, words):
-    figure = told("left_pieces", casts__0__left=left)
-    assert int(figure["value"] + 1e-9) == pieces
-    for word in words:
-        assert word in figure["says"]
-
-
-def test_almost_a_piece_is_not_called_all_of_one():
-    assert "100 %" not in told("left_pieces", casts__0__left="1204 g")["says"]
-
-
-def test_just_enough_for_the_pieces_wanted_makes_those_pieces():
-    """The powder weighed out for so many pieces is what is left: it makes so many."""
-    for pieces in (1, 2, 3, 7, 12):
-        grams = told("powder", casts__0__pieces=str(pieces))["value"]
-        figure = told("left_pieces", casts__0__left=f"{grams + 0.001:.3f} g")
-        assert f"makes {pieces} piece" in figure["says"]
-
-
 @pytest.mark.parametrize("name", ["pieces", "allowance", "mix.powder.particle_density", "mix.water_to_powder",
                                   "mix.air"])
 def test_a_faulty_entry_leaves_the_mix_out_but_not_the_volume(name):
     shown = figures(put(vessel(), f"casts.0.{name}", "x"))
     assert "casts.0.cavity.volume" in shown
-    assert not [key for key in shown if key.startswith("casts.0.") and "cavity" not in key]
+    of_the_mix = tuple(f"casts.0.{part}" for part in ("powder", "water", "mix", "bowl", "batch", "rule", "fresh"))
+    assert not [key for key in shown if key.startswith(of_the_mix)]
 
 
 def test_a_faulty_rule_leaves_only_the_rule_out():

@@ -1,9 +1,11 @@
 """The cards that weigh out: what stands on them, and what they say while they wait."""
 
 import pytest
-from vessels import put, sheet, vessel
+from vessels import fields, full_vessel, put, sheet, vessel
 
+from brimbook.cards.shelf import COPIED
 from brimbook.record import blank
+from brimbook.record.fields import LEAVES
 
 
 def card(record, name, **settings):
@@ -18,14 +20,17 @@ def test_the_closed_cards_carry_what_to_weigh():
 
 @pytest.mark.parametrize(("path", "text", "name", "words"), [
     ("casts.0.cavity.readings.0.water", "", "mix", "once the mold is measured"),
-    ("casts.0.mix.powder.particle_density", "", "mix", "particle density of your powder"),
+    ("casts.0.mix.powder.kind", "own", "mix", "particle density of your powder"),
     ("casts.0.allowance", "lots", "mix", "Mend the entry"),
     ("wells.0.fill.readings.0.water", "", "wax", "once the well is measured"),
     ("wells.0.wax.density_poured", "", "wax", "density of your wax"),
     ("wells.0.fragrance.load", "lots", "wax", "Mend the entry"),
 ])
 def test_while_it_waits_a_card_says_for_what(path, text, name, words):
-    waiting = card(put(vessel(), path, text), name)
+    record = put(vessel(), path, text)
+    if text == "own":
+        put(record, "casts.0.mix.powder.particle_density", "")
+    waiting = card(record, name)
     assert waiting["answer"] == [] and words in waiting["waiting"]
 
 
@@ -46,16 +51,31 @@ def test_a_blank_vessel_waits_on_every_card():
         assert each["answer"] == [] and each["waiting"].endswith(".")
 
 
-def test_every_leaf_of_a_cast_and_a_well_is_asked_somewhere():
-    from brimbook.record.fields import LEAVES
+def variants():
+    """The full vessel, and copies in which one choice is another one."""
+    yield full_vessel()
+    for path, leaf in LEAVES.items():
+        if path.startswith(("casts", "wells")):
+            for choice in leaf.choices[1:]:
+                yield put(full_vessel(), path.replace("*", "0"), choice.value)
+    for solid in ("tapered", "box"):
+        record = full_vessel()
+        for fill in ("casts.0.cavity", "wells.0.fill"):
+            put(put(record, f"{fill}.way", "dimensions"), f"{fill}.solid", solid)
+        yield record
+    record = full_vessel()
+    record["casts"].append(record["casts"][0])
+    yield record
+    for name in ("sand", "plasticizer", "fiber"):
+        for way in ("ratio", "percent"):
+            yield put(put(full_vessel(), "casts.0.mix.others.0.role", name), "casts.0.mix.recipe", way)
 
-    asked = set()
-    for way in ("on_scale", "full_minus_empty", "jug", "poured_out", "dry_filler", "dimensions"):
-        for solid in ("cylinder", "tapered", "box"):
-            record = vessel()
-            for fill in ("casts.0.cavity", "wells.0.fill"):
-                put(put(record, f"{fill}.way", way), f"{fill}.solid", solid)
-            for each in sheet(record)["cards"]:
-                asked |= {".".join("*" if step.isdigit() else step for step in field["path"].split("."))
-                          for field in [*each["fields"], *each["more"]]}
-    assert asked == {path for path in LEAVES if path.startswith(("casts", "wells"))}
+
+def test_every_leaf_of_a_cast_and_a_well_is_asked_somewhere():
+    asked = {".".join("*" if step.isdigit() else step for step in path.split("."))
+             for record in variants() for path in fields(sheet(record))}
+    # Choosing a material writes these; they are edited on the shelf of materials.
+    written = {f"casts.*.mix.{place}.{name}" for place in ("powder", "others.*")
+               for name in ("name", "role", *COPIED)}
+    expected = {path for path in LEAVES if path.startswith(("casts", "wells"))}
+    assert asked <= expected and expected - asked <= written

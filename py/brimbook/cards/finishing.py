@@ -1,0 +1,51 @@
+"""The finishing card: areas, sealer, primer and paint."""
+
+from typing import Any
+
+from brimbook.cards.asking import ask
+from brimbook.cards.card import card, figures_below, group
+from brimbook.record.said import Said
+from brimbook.steps import cautions
+from brimbook.steps.finishing import COATS
+from brimbook.work_out import Answer
+
+_ROUND, _OUTLINE = ("top", "bottom", "height"), ("outline", "height")
+
+
+def finish_card(answer: Answer, place: str) -> dict[str, Any]:
+    """Finish: how much sealer and paint, and how long they dry [card].
+
+    answer: everything worked out [answer].
+    place: path of the cast [text].
+    """
+    said, figures, at = answer.said, figures_below(answer, f"{place}.finishing"), f"{place}.finishing"
+    names = _OUTLINE if said.value(f"{at}.shape") == "outline" else _ROUND
+    return card(
+        place, "finish", "Finish", "How large is it inside, to be sealed?", answer=_answer(figures),
+        waiting=_waiting(said, at), figures=figures, more=[ask(said, f"{at}.inside_area")],
+        fields=[ask(said, f"{at}.shape"), *(ask(said, f"{at}.inside_{name}") for name in names)],
+        groups=(_outside(said, at, names, figures), *(_coat(said, at, name, label, figures) for name, label, _ in COATS)),
+        cautions=cautions.FINISH)
+
+
+def _answer(figures: dict[str, Any]) -> tuple[str, ...]:
+    amounts = [name for name, *_ in COATS if name in figures]
+    return tuple(amounts[:2]) if amounts else ()
+
+
+def _outside(said: Said, at: str, names: tuple[str, ...], figures: dict[str, Any]) -> dict[str, Any]:
+    summary = figures["outside"].shown if "outside" in figures else "Its sizes, for primer and paint."
+    return group(f"{at}.outside", "Outside", summary, [ask(said, f"{at}.outside_{name}") for name in names],
+                 more=(ask(said, f"{at}.outside_area"),))
+
+
+def _coat(said: Said, at: str, name: str, label: str, figures: dict[str, Any]) -> dict[str, Any]:
+    coats = said.value(f"{at}.{name}_coats")
+    summary = "None." if coats == 0 else figures[name].shown if name in figures else "Coats, coverage and drying time."
+    return group(f"{at}.{name}", label, summary,
+                 [ask(said, f"{at}.{name}_{part}") for part in ("coats", "coverage", "hours")])
+
+
+def _waiting(said: Said, at: str) -> str:
+    marked = any(fault.path.startswith(f"{at}.") for fault in said.faults)
+    return "Mend the entry that is marked." if marked else "Type its sizes, for sealer and paint."

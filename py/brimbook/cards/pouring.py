@@ -1,0 +1,132 @@
+"""The card of pouring: the log of the pours, what it taught, and what the next pour takes."""
+
+from dataclasses import replace
+from typing import Any
+
+from brimbook.cards.asking import ask
+from brimbook.cards.card import card, figures_below, group
+from brimbook.cards.pour_history import history
+from brimbook.quantity import show
+from brimbook.quantity.moments import show_day
+from brimbook.quantity.read import Bounds, read
+from brimbook.quantity.show import Display
+from brimbook.record.said import Said
+from brimbook.steps import cautions
+from brimbook.steps.facts import name_of
+from brimbook.work_out import Answer
+
+_ANY = Bounds(0.0, 1e15)
+
+def pour_card(answer: Answer, place: str) -> dict[str, Any]:
+    """The pours: what was weighed and left over, and what that teaches [card].
+
+    answer: everything worked out [answer].
+    place: path of the cast [text].
+    """
+    said, count = answer.said, answer.said.count(f"{place}.pours")
+    figures = figures_below(answer, f"{place}.pouring")
+    others, cups = said.count(f"{place}.mix.others"), _cups(said, place, count)
+    learned = answer.learned.get(place)
+    drawing, drawing_text = history(learned, said.display) if learned is not None else ("", "")
+    return card(
+        place, "pour", "Pour", "What was really weighed, and left over?", waiting=_waiting(count), fields=[],
+        more=_flow_fields(said, place), figures=figures,
+        answer=("density", "allowance" if f"{place}.pouring.allowance" in answer.figures else "needed"),
+        notes=_notes(answer, place), cautions=cautions.POUR,
+        drawing=drawing, drawing_text=drawing_text,
+        groups=tuple(_pour(answer, place, row, row == count - 1, cups[row], others) for row in reversed(range(count))),
+        actions=({"label": "Log a pour", "append": f"{place}.pours", "value": _planned(answer, place)},))
+
+
+def _waiting(count: int) -> str:
+    return "Weigh what was left over, or a cup of fresh mix." if count else "Log a pour: the next starts from what it taught."
+
+
+def _flow_fields(said: Said, place: str) -> list[dict[str, Any]]:
+    own = ["base"] if said.value(f"{place}.flow.cone") == "own" else []
+    return [ask(said, f"{place}.flow.{name}") for name in ("cone", *own, "target")]
+
+
+def _notes(answer: Answer, place: str) -> tuple[str, ...]:
+    figures, learned = answer.figures, answer.learned.get(place)
+    if learned is None:
+        return ()
+    notes = [f"{figures[f'{place}.pouring.{name}'].says}." for name in ("density", "needed", "allowance")
+             if f"{place}.pouring.{name}" in figures]
+    powder, water = figures.get(f"{place}.powder"), figures.get(f"{place}.water")
+    if powder is not None and water is not None:
+        notes.append(f"The next pour takes {powder.shown} of powder and {water.shown} of water: the mix card starts from here.")
+    return tuple(notes)
+
+
+def _pour(answer: Answer, place: str, row: int, newest: bool, cup: dict[str, str], others: int) -> dict[str, Any]:
+    said, pour = answer.said, f"{place}.pours.{row}"
+    open_still = not any(said.typed(f"{pour}.{name}") for name in ("left_over", "short", "cup_full"))
+    usual = {**_by_the_recipe(answer, place, pour), **cup, "pieces": said.canonical.get(f"{place}.pieces", "1")}
+
+    def field(name: str, label: str = "") -> dict[str, Any]:
+        return ask(said, f"{pour}.{name}", label, usual=usual.get(name, ""))
+
+    weighed = [field(f"others.{other}.weighed", f"{_ingredient(said, place, other)} weighed") for other in range(others)]
+    rest = ("cup_full", "cup_empty", "cup_volume", "spread_1", "spread_2", "when", "notes")
+    return group(
+        pour, f"Pour {row + 1}", _summary(answer, place, row),
+        [field(name) for name in ("powder", "water", "left_over", "pieces")],
+        more=(field("short"), *weighed, *(field(name) for name in rest)),
+        actions=({"label": "Remove this pour", "remove": pour},), open=newest and open_still)
+
+
+def _ingredient(said: Said, place: str, other: int) -> str:
+    return name_of(said, f"{place}.mix.others.{other}") or f"Ingredient {other + 2}"
+
+
+def _by_the_recipe(answer: Answer, place: str, pour: str) -> dict[str, str]:
+    """What is taken for water and ingredients that are left empty beside the powder of a pour."""
+    recipe, powder = answer.recipes.get(place), answer.said.value(f"{pour}.powder")
+    if recipe is None or powder is None:
+        return {}
+    weights = {"water": recipe.water, **{f"{part.name}.weighed": part.weighed for part in recipe.parts[1:]}}
+    return {name: _written(weight * powder, answer.said.display) for name, weight in weights.items()}
+
+
+def _cups(said: Said, place: str, count: int) -> list[dict[str, str]]:
+    """For each pour, the cup of the pours before it, as it was last typed."""
+    cup, cups = {}, []
+    for row in range(count):
+        cups.append(dict(cup))
+        for name in ("cup_volume", "cup_empty"):
+            if said.typed(f"{place}.pours.{row}.{name}"):
+                cup[name] = said.canonical.get(f"{place}.pours.{row}.{name}", "")
+    return cups
+
+
+def _summary(answer: Answer, place: str, row: int) -> str:
+    """The day, and what the pour told, in one short line."""
+    when, figures = answer.said.value(f"{place}.pours.{row}.when"), answer.figures
+    told = [show_day(when)] if when is not None else []
+    cup, needed = (figures.get(f"{place}.pouring.{name}_{row + 1}") for name in ("cup", "needed"))
+    told += [cup.shown] if cup is not None else []
+    told += [f"needed {needed.shown} more"] if needed is not None else []
+    return " · ".join(told)
+
+
+def _planned(answer: Answer, place: str) -> dict[str, Any]:
+    """A new pour starts from what was to be weighed, so that it still says so when the recipe has changed."""
+    said, plan = answer.said, answer.plans.get(place)
+    if plan is None:
+        return {"when": ""}
+    scooped = said.value(f"{place}.scooped")
+    scale = scooped / plan.portions[0].grams if scooped else 1.0
+    instead = {"powder": scooped, "water": said.value(f"{place}.scooped_water")}
+    for portion in plan.portions[1:-1]:
+        instead[portion.name] = said.value(f"{portion.place}.scooped")
+    grams = {portion.name: instead[portion.name] or portion.grams * scale for portion in plan.portions}
+    others = [{"weighed": _written(grams[portion.name], said.display)} for portion in plan.portions[1:-1]]
+    value = {"when": "", "powder": _written(grams["powder"], said.display), "water": _written(grams["water"], said.display)}
+    return {**value, "others": others} if others else value
+
+
+def _written(grams: float, display: Display) -> str:
+    """A weight as the record keeps it: it reads the same under any settings."""
+    plain = replace(display, mass=display.mass_word, decimal="point")
+    return read(show.mass(grams, plain), "mass", _ANY, mark="point").canonical

@@ -1,0 +1,78 @@
+"""What a bench rarely weighs, shown to the maker: pressure, force, area, stress, money."""
+
+from brimbook.quantity.show import Display, number, significant
+
+# Signs that are written before the number.
+_BEFORE = ("$", "£", "¥")
+_SQUARE_INCH = 25.4**2
+_PSI = 6.894757293168363  # kPa
+_POUND_FORCE = 4.4482216152605  # N
+
+
+def pressure(kilopascals: float, display: Display) -> str:
+    """The pressure of a fluid, in kPa, or in psi where lengths are in inches [text].
+
+    kilopascals: pressure [kPa].
+    display: how this maker reads figures [display].
+
+    >>> pressure(3.2362, Display()), pressure(3.2362, Display(length="in"))
+    ('3.24 kPa', '0.469 psi')
+    """
+    if display.length == "in":
+        return f"{significant(kilopascals / _PSI, 3, display)} psi"
+    return f"{significant(kilopascals, 3, display)} kPa"
+
+
+def stress(megapascals: float, display: Display) -> str:
+    """The stress in a solid, in MPa, or in psi where lengths are in inches [text].
+
+    megapascals: stress [MPa].
+    display: how this maker reads figures [display].
+
+    >>> stress(8.0, Display()), stress(8.0, Display(length="in"))
+    ('8 MPa', '1160 psi')
+    """
+    if display.length == "in":
+        return f"{significant(megapascals * 1000 / _PSI, 3, display)} psi"
+    return f"{significant(megapascals, 3, display)} MPa"
+
+
+def force(newtons: float, display: Display) -> str:
+    """A force in N, or in pounds-force where lengths are in inches [text].
+
+    newtons: force [N].
+    display: how this maker reads figures [display].
+
+    >>> force(1834.0, Display()), force(1834.0, Display(length="in"))
+    ('1834 N', '412 lbf')
+    """
+    if display.length == "in":
+        return f"{significant(newtons / _POUND_FORCE, 3, display)} lbf"
+    return f"{significant(newtons, 3, display)} N"
+
+
+def area(square_millimeters: float, display: Display) -> str:
+    """An area in cm², or in square inches where lengths are in inches [text].
+
+    square_millimeters: area [mm²].
+    display: how this maker reads figures [display].
+
+    >>> area(23456.0, Display()), area(23456.0, Display(length="in"))
+    ('235 cm²', '36.4 in²')
+    """
+    if display.length == "in":
+        return f"{significant(square_millimeters / _SQUARE_INCH, 3, display)} in²"
+    return f"{significant(square_millimeters / 100, 3, display)} cm²"
+
+
+def money(amount: float, display: Display) -> str:
+    """An amount in the maker's currency, to two decimals [text].
+
+    amount: of money [currency].
+    display: how this maker reads figures [display].
+
+    >>> money(1.5, Display()), money(1.5, Display(currency="€", decimal="comma"))
+    ('$1.50', '1,50 €')
+    """
+    shown = number(amount, 2, display)
+    return f"{display.currency}{shown}" if display.currency in _BEFORE else f"{shown} {display.currency}"

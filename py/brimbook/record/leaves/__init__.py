@@ -1,0 +1,1 @@
+"""The leaves of a vessel's record, one file a part of the job."""

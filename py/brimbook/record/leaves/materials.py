@@ -1,0 +1,49 @@
+"""A material: what its data sheet says, on the maker's shelf and, copied, in a vessel's mix."""
+
+from brimbook.quantity.read import Bounds
+from brimbook.record.leaf import MONEY, SHARE, TIME, WEIGHT, Choice, Leaf
+
+PARTICLES = Bounds(0.05, 8.0, "Particles weigh between 0.05 and 8 g/mL: 3.15 for Portland cement, 2.65 for sand. "
+                              "This is not the weight of the loose heap.")
+DEMAND = Bounds(0.05, 1.5, "Type the water for one part of the material, such as 0.25, or the material to water, 4:1.")
+GIVEN_OFF = Bounds(0.0, 1000, "Heat here is between 0 and 1000 kJ/kg.")
+
+ROLES = (
+    Choice("binder", "Binder", "What sets: cement, plaster, or a bagged castable."),
+    Choice("pozzolan", "Pozzolan", "Counts as binder beside cement: metakaolin, silica fume, fly ash, slag."),
+    Choice("sand", "Sand or filler", "Takes up room and does not set."),
+    Choice("pigment", "Pigment", "Powder color."),
+    Choice("fiber", "Fiber", "Glass or plastic, chopped."),
+    Choice("plasticizer", "Plasticizer", "Makes the mix flow with less water."),
+    Choice("polymer", "Polymer", "Acrylic or the like, often in water."),
+)
+FOLLOWS = (
+    Choice("portland", "As Portland cement", "Maturity: its time follows the bench temperature by a known law."),
+    Choice("observed", "As I have seen it", "Your own time at your own temperature, corrected with a wide ±."),
+)
+
+MATERIAL = {
+    "kind": Leaf("text", "Material"),
+    "name": Leaf("text", "Name", longest=80),
+    "role": Leaf("choice", "What it is", "binder", choices=ROLES),
+    "particle_density": Leaf("density", "Particle density", "", PARTICLES,
+                             "On the data sheet as specific gravity or absolute density; not the loose heap."),
+    "binder_share": Leaf("share", "Cement in it", "100 %", SHARE,
+                         "Less than 100 % for a bagged mix with sand in it. Pigment and water are counted against this."),
+    "water_content": Leaf("share", "Water in it", "0 %", Bounds(0.0, 0.95, "Water in it is between 0 and 95 %."),
+                          "Of a liquid polymer or plasticizer: 100 % less its solids."),
+    "water_least": Leaf("ratio", "Least water it takes", "", DEMAND, "Of its own weight, by its data sheet."),
+    "water_most": Leaf("ratio", "Most water it takes", "", DEMAND, "More than this weakens it."),
+    "most": Leaf("share", "Most of it, of the binder", "", SHARE, "The largest dose on its data sheet. Of a fiber told as a share of the mix, that share."),
+    "working_time": Leaf("duration", "Working time", "", TIME, "From the water to when it no longer pours."),
+    "demold_time": Leaf("duration", "Time to demold", "", TIME, "From the pour, at the temperature below.", unit="h"),
+    "reference_temperature": Leaf("temperature", "Those times are for a bench at", "20 °C",
+                                  Bounds(0, 50, "A bench is between 0 and 50 °C (32 and 122 °F).")),
+    "follows": Leaf("choice", "In the cold it slows down", "observed", choices=FOLLOWS),
+    "heat": Leaf("heat", "Heat it gives off as it sets", "", GIVEN_OFF, "While it is in the mold, for a kg of it."),
+    "pack_weight": Leaf("mass", "A pack weighs", "", WEIGHT),
+    "pack_price": Leaf("money", "A pack costs", "", MONEY, private=True),
+    "sheet": Leaf("text", "Data sheet it is copied from", longest=200),
+}
+
+LEAVES = {f"materials.*.{name}": leaf for name, leaf in MATERIAL.items()}

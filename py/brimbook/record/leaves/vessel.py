@@ -1,0 +1,10 @@
+"""What the vessel is called."""
+
+from brimbook.record.leaf import Leaf
+
+LEAVES = {
+    "id": Leaf("text", "Mark", longest=64),
+    "name": Leaf("text", "Name", longest=120),
+    "made_on": Leaf("date", "Made on"),
+    "notes": Leaf("text", "Notes", longest=2000),
+}

@@ -1,0 +1,49 @@
+// A file that the core writes, handed to the maker: passed to another program on a phone, else put among the downloads.
+
+import { html, nothing } from "../vendor/lit/lit-html.js";
+import { ask } from "../core/door.js";
+import { nowToSecond, stamp } from "./clock.js";
+import { onward } from "./icons.js";
+import { opened } from "./opened.js";
+import { toast } from "./toast.js";
+import { makersOwn } from "./world.js";
+
+const TAKEN_BY = 60000;
+
+/** The buttons for files. */
+export function savesView(list = []) {
+  if (!list.length) return nothing;
+  return html`<div class="actions">${list.map((save) => html`
+    <button type="button" class="button quiet-button" @click=${() => make(save)}><span>${save.label}</span>${onward()}</button>`)}</div>`;
+}
+
+async function make({ ask: name, place }) {
+  try {
+    const made = await ask(name, { record: opened.record, ...makersOwn(), place, now: nowToSecond(), stamp: stamp() });
+    await handOver(new File([made.text], made.name, { type: made.kind }));
+  } catch (error) {
+    toast(error.message);
+  }
+}
+
+async function handOver(file) {
+  if (!(await passed(file))) download(file);
+}
+
+/** Only a device for fingers passes files on; closing its sheet is an answer too. */
+async function passed(file) {
+  const offers = matchMedia("(pointer: coarse)").matches && navigator.canShare?.({ files: [file] });
+  if (!offers) return false;
+  try {
+    await navigator.share({ files: [file] });
+    return true;
+  } catch (error) {
+    return error.name === "AbortError";
+  }
+}
+
+function download(file) {
+  const address = URL.createObjectURL(file);
+  Object.assign(document.createElement("a"), { href: address, download: file.name }).click();
+  setTimeout(() => URL.revokeObjectURL(address), TAKEN_BY);
+}
