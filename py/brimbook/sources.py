@@ -86,7 +86,7 @@ SETTING_RULE = Source(
 ACI_STRENGTH = Source(
     "Table of ACI 211.1 in a course's copy: water-cement ratio and mean strength of concrete at 28 days, without added air",
     "second hand")
-SURFACE = Source("Area of a wall and its floor by formula", "published")
+SURFACE = Source("Lateral area of a cone frustum, π (R + r) s, and area of a circle, π r²", "published")
 EQUIVALENT_AGE = Source("Equivalent age of ASTM C1074, for Portland cement: exp(−E ÷ R × (1 ÷ T − 1 ÷ T₀)), in kelvin",
                         "second hand")
 ACTIVATION = Source("33.5 kJ/mol, quoted as the default of ASTM C1074; its older editions had 40 to 45", "second hand")
@@ -102,3 +102,5 @@ CURING_LEAST = Source("Curing above 50 °F (10 °C), general rule", "second hand
 THIN_SECTIONS = Source("ACI 306R table: concrete in sections thinner than 300 mm placed at 55 °F (13 °C) or warmer",
                        "from memory")
 HOT_CONCRETE = Source("ACI 301-20 and 305.1-14: concrete at most 95 °F (35 °C)", "second hand")
+DRYING_CURVE = Source("A reference chapter on drying rates: a constant rate at first, then a falling one", "published")
+YOUR_WEIGHINGS = Source("Fitted to the weighings that you logged", "your entry")

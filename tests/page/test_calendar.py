@@ -1,4 +1,7 @@
-"""A file for the maker's calendar: passed on where the device does so, else put among the downloads. On a stand-in."""
+"""A file for the maker's calendar: passed on where the device does so, else put among the downloads.
+
+On a stand-in for the core, but for the last one.
+"""
 
 import re
 
@@ -36,3 +39,23 @@ def test_a_device_that_will_not_pass_it_on_downloads_it(tried):
     with maker.page.expect_download() as taken:
         saves(maker)
     assert taken.value.suggested_filename == "tide-cup.ics"
+
+
+def test_the_schedule_goes_into_the_calendar_without_a_network(maker, site):
+    for fault in ("Failed to load resource", "net::ERR", "An unknown error occurred when fetching the script"):
+        maker.phone.allow(fault)
+    maker.opens()
+    maker.taps_digits("640")
+    maker.page.get_by_label("Name of the vessel").fill("Tide cup")
+    maker.reads("Mix", "1205 g")
+    maker.waits_until_offline_works()
+    site.stop()
+    maker.page.reload()
+    maker.page.evaluate("navigator.canShare = undefined")
+    maker.opens_card("Clock")
+    maker.card("Clock").get_by_role("button", name="Now: Poured", exact=True).tap()
+    with maker.page.expect_download() as taken:
+        maker.card("Clock").get_by_role("button", name="Put it into my calendar").tap()
+    assert taken.value.suggested_filename == "tide-cup.ics"
+    text = taken.value.path().read_bytes().decode("utf-8")
+    assert text.startswith("BEGIN:VCALENDAR\r\n") and "SUMMARY:Tide cup: demold\r\n" in text.replace("\\,", ",")

@@ -14,12 +14,25 @@ def test_the_scoop_came_out_different(maker):
     maker.opens()
     maker.taps_digits("640")
     maker.reads("Mix", "1205 g")
-    maker.opens_card("Mix")
-    maker.types("Mix", "Powder you scooped instead", "1120")
-    maker.reads("Mix", "Weigh 280 g water")
-    maker.types("Mix", "Powder left in the bag", "900")
-    maker.card("Mix").get_by_text("Pieces from what is left").tap()
-    maker.reads("Mix", "900 g of powder makes 0 pieces")
+    maker.opens_card("Bowl")
+    maker.types("Bowl", "Powder you scooped instead", "1120")
+    maker.reads("Bowl", "280 g")
+    maker.types("Bowl", "Powder left in the bag", "900")
+    maker.card("Bowl").get_by_role("button", name="Pieces from what is left").tap()
+    maker.reads("Bowl", "Short of powder: 900 g of the 1205 g")
+
+
+def test_poured_now_and_told_when_to_demold(maker):
+    maker.opens()
+    maker.taps_digits("640")
+    maker.reads("Mix", "1205 g")
+    maker.page.keyboard.press("Escape")
+    maker.opens_card("Clock")
+    maker.card("Clock").get_by_role("button", name="Now: Poured", exact=True).tap()
+    demold = maker.card("Clock").locator(".timers li").filter(has_text="Demold")
+    demold.get_by_text("in 4").wait_for()
+    maker.page.reload()
+    maker.card("Clock").get_by_text("in 4").first.wait_for()
 
 
 def test_the_rule_of_thumb_stands_beside_and_tells_its_allowance(maker):

@@ -7,7 +7,7 @@ import { besideView } from "./beside.js";
 import { cautionLine, cautionsView } from "./cautions.js";
 import { drawingView } from "./drawing.js";
 import { fieldView } from "./field.js";
-import { figureView } from "./figure.js";
+import { figureView, largeNumber } from "./figure.js";
 import { groupsView } from "./group.js";
 import { fold, mind } from "./icons.js";
 import { moreView } from "./more.js";
@@ -56,13 +56,13 @@ function answerLine(card) {
   return html`<span class="answers waiting">${waitingFor(card)}</span>`;
 }
 
-/** Only a vessel with something typed is waiting for the core; an empty one waits for the maker. */
+/** Only where something was typed is the core waited for; an empty vessel waits for the maker. */
 function waitingFor(card) {
-  if (opened.kind === "new" || opened.fresh) return card.waiting;
+  if (opened.kind === "new" || opened.fresh || card.generic) return card.waiting;
   return html`<span class="getting-ready">${door.state === "failed" ? "not worked out just now" : "getting ready…"}</span>`;
 }
 
-const answer = ({ label, shown }) => html`<span class="answer"><strong class="number">${shown}</strong> <span class="answer-label">${label}</span></span>`;
+const answer = ({ label, shown }) => html`<span class="answer">${largeNumber(shown)} <span class="answer-label">${label}</span></span>`;
 
 /** The readings come first, then what they tell, then what else may be said about the step. */
 function body(card) {
@@ -91,14 +91,17 @@ function body(card) {
     </div>`;
 }
 
-/** A step's readings are what it begins with: measures and the moment they were taken. */
+/** A step's readings are the measures and moments it begins with, and the choice that says which measures. */
 function sorted(fields) {
+  const [first] = fields;
+  const choice = first?.kind === "choice" ? [first] : [];
   const readings = [];
-  for (const field of fields) {
+  for (const field of fields.slice(choice.length)) {
     if (!READ.has(field.kind)) break;
     readings.push(field);
   }
-  return { readings, others: fields.slice(readings.length) };
+  const begin = readings.length ? [...choice, ...readings] : [];
+  return { readings: begin, others: fields.slice(begin.length) };
 }
 
 /** A button that adds a group stands below the groups; one that adds to the card's own fields, with the others. */
@@ -111,7 +114,7 @@ const asked = ({ answer }) => new Set(answer.map(({ key }) => key));
 
 /** The figures that answer the step, large. */
 function figures(card) {
-  if (!card.figures.length) return card.waiting ? html`<p class="waiting">${waitingFor(card)}</p>` : nothing;
+  if (!card.answer.length) return card.waiting ? html`<p class="waiting">${waitingFor(card)}</p>` : nothing;
   const keys = asked(card);
   return html`<div class="figures">${card.figures.filter(({ key }) => keys.has(key)).map((figure) => figureView(figure))}</div>`;
 }

@@ -9,7 +9,8 @@ const isShort = ({ label, hint }) => label.length < SHORT && !hint;
 
 /** A choice field; `hand` writes what is chosen, `below` stands under every field (fault, note, hint). */
 export function choiceField(field, hand, below) {
-  const chosen = hand.textAt(field.path, field.value);
+  // While nothing is chosen, what is taken then shows as chosen.
+  const chosen = hand.textAt(field.path) || field.value;
   const take = (choice) => hand.choose(field.path, choice);
   const few = field.choices.length < FEW;
   return few ? radios(field, chosen, take, below) : list(field, chosen, take, below);

@@ -5,6 +5,7 @@ import { fold } from "./icons.js";
 import { opened, showFigure, toggleFigure } from "./opened.js";
 
 const LONG = 36;
+const WIDE = 13;
 const AFTER_NUMBER = /^[\s.,;:]/;
 
 const anchor = (key) => `figure.${key}`;
@@ -21,11 +22,13 @@ function around({ says, shown }) {
 function sentence(figure) {
   const { shown, label } = figure;
   const words = around(figure) ?? { before: label, after: "" };
-  return html`${span(words.before)} ${number(shown)} ${span(words.after)} `;
+  return html`${span(words.before)} ${largeNumber(shown)} ${span(words.after)} `;
 }
 
 const span = (words) => (words ? html`<span>${words}</span>` : nothing);
-const number = (shown) => html`<strong class="number">${shown}</strong>`;
+
+/** A figure set large, a bit less so where it is long, such as a date. */
+export const largeNumber = (shown) => html`<strong class="number ${shown.length > WIDE ? "wide" : ""}">${shown}</strong>`;
 
 /** A figure as a button; its working opens below it. */
 export function figureView(figure) {

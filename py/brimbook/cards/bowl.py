@@ -17,10 +17,12 @@ def bowl_card(answer: Answer, place: str) -> dict[str, Any]:
     answer: everything worked out [answer].
     place: path of the cast whose bowl it is [text].
     """
-    said, figures = answer.said, figures_below(answer, f"{place}.batch")
+    said, figures, molds = answer.said, figures_below(answer, f"{place}.batch"), _molds(answer, place)
+    fields = [ask(said, f"{place}.{name}") for name in ("batch.bowl", "scooped", "left")]
     return card(
         place, "bowl", "Bowl", "Does it fit the bowl? Did the scoop come out different?", answer=_answer(figures),
-        waiting=_waiting(answer, place), figures=figures, fields=_fields(answer, place), more=_more(said, place),
+        waiting=_waiting(answer, place), figures=figures, fields=[*fields[:1], *(molds if len(molds) == 1 else ()), *fields[1:]],
+        more=[*(molds if len(molds) > 1 else ()), *_more(said, place)],
         groups=tuple(_groups(said, place)), cautions=cautions.POUR)
 
 
@@ -32,12 +34,12 @@ def _answer(figures: dict[str, Figure]) -> tuple[str, ...]:
     return tuple(name for name in names if name in figures)[:2]
 
 
-def _fields(answer: Answer, place: str) -> list[dict[str, Any]]:
+def _molds(answer: Answer, place: str) -> list[dict[str, Any]]:
+    """How many of each mold are at hand that is poured from this bowl."""
     said, plan = answer.said, answer.plans.get(place)
     filled = [mold.place for mold in plan.filled] if plan is not None else [place]
-    molds = [ask(said, f"{mold}.batch.molds", "" if len(filled) == 1 else f"Of mold {int(mold.split('.')[1]) + 1} at hand")
-             for mold in filled]
-    return [ask(said, f"{place}.batch.bowl"), *molds, ask(said, f"{place}.scooped"), ask(said, f"{place}.left")]
+    return [ask(said, f"{mold}.batch.molds", "" if len(filled) == 1 else f"Of mold {int(mold.split('.')[1]) + 1} at hand")
+            for mold in filled]
 
 
 def _more(said: Said, place: str) -> list[dict[str, Any]]:

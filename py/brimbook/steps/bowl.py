@@ -11,7 +11,7 @@ from brimbook.quantity.moments import MINUTE, show_duration
 from brimbook.record.said import Said
 from brimbook.steps.facts import fact
 from brimbook.steps.plan import Plan, Portion
-from brimbook.steps.scooping import left_over_stock, piece_count, pieces_told, scooped
+from brimbook.steps.scooping import label_of, left_over_stock, noun_of, piece_count, pieces_told, scooped
 from brimbook.steps.warnings import warnings
 from brimbook.steps.weighing import practice_or_yours, weigh_out
 
@@ -98,7 +98,8 @@ def _working_time(said: Said, place: str) -> Figure | None:
         numbers=numbers, worked=f"{told(minutes, 5, said.display)} min", constants=tuple(constants),
         says=f"The mix stays workable for about {show_duration(minutes * MINUTE, said.display)} at "
              f"{show.temperature(bench, said.display)}",
-        spread="A rough rule: your powder may follow another one. Warm water and a warm bowl shorten it too.")
+        spread="" if bench == reference.value else
+        "A rough rule, told for concrete: your powder may follow another one. Warm water shortens it too.")
 
 
 def _signed(celsius: float, said: Said) -> str:
@@ -160,11 +161,14 @@ def _mixes_worked(limits: _Limits, kinds: tuple[Mixes, ...]) -> tuple[str, str]:
     if number == 1:
         return "all the pieces are poured from one mix", "1"
     most = batch.most_in_one_mix(first, limits.bowl, limits.most)
-    return ("(pieces + places that stay empty) ÷ most pieces in one mix",
-            f"({first.pieces} + {number * most - first.pieces}) ÷ {most}")
+    empty = number * most - first.pieces
+    return (("(pieces + places that stay empty) ÷ most pieces in one mix", f"({first.pieces} + {empty}) ÷ {most}") if empty
+            else ("pieces ÷ most pieces in one mix", f"{first.pieces} ÷ {most}"))
 
 
 def _mixes_told(plan: Plan, kinds: tuple[Mixes, ...], number: int) -> str:
+    if len(kinds) > _MOST_KINDS:
+        return f"Mix {number} times: there are {len(kinds)} different mixes"
     each = [pieces_told(plan, mixes) for mixes in kinds]
     if number == 1:
         return f"One mix, for {each[0]}"
@@ -249,9 +253,9 @@ def _mix_volume(said: Said, key: str, plan: Plan, mixes: Mixes, molds: tuple[Mol
 def _weight(said: Said, place: str, plan: Plan, portion: Portion, volume: Figure, key: str, which: str) -> Figure:
     told = show.significant
     whole = f"{place}.{portion.name}" if portion.name in ("powder", "water") else f"{portion.place}.weigh"
-    noun = portion.label.lower() if portion.name not in ("powder", "water") else portion.name
+    noun = noun_of(portion)
     return weigh_out(
-        said, key, f"{portion.label} for {which}", f"{noun} for {which}", portion.grams * volume.value / plan.volume,
+        said, key, f"{label_of(portion)} for {which}", f"{noun} for {which}", portion.grams * volume.value / plan.volume,
         plan.relative, formula=f"all the {noun} × volume of {which} ÷ mix needed",
         numbers=f"{told(portion.grams, 8, said.display)} × {told(volume.value, 8, said.display)} ÷ "
                 f"{told(plan.volume, 8, said.display)}", uses=(whole, volume.key, f"{place}.mix_needed"))

@@ -67,11 +67,17 @@ COATINGS = Caution(
     "Solvents burn and make you dizzy: air the room, no flame, gloves as the safety data sheet says. Inside, use only a "
     "sealer that its maker means for candle vessels or for such heat, and let it cure as long as its label says.",
     "common practice, no source")
+FORCED_DRYING = Caution(
+    "Don't force it dry with heat",
+    "Steam in a wet wall can crack or burst it. Let it dry in moving room air, off the bench on sticks. Warm it only "
+    "gently, once it has cured and is nearly dry, and as your powder's data sheet allows.",
+    "common practice, no source")
 
 MIX = (DUST, CAUSTIC, SETTING_HEAT)
 POUR = (CAUSTIC, SETTING_HEAT)
 CLAMP = (SETTING_HEAT,)
 CURE = (FRESH_CAST, SETTING_HEAT, DAMP_VESSEL)
+DRY = (DAMP_VESSEL, FORCED_DRYING)
 LEAK = (DAMP_VESSEL,)
 FINISH = (POROUS_VESSEL, SANDING, COATINGS)
 WELL = (DAMP_VESSEL,)

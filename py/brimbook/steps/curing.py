@@ -74,17 +74,27 @@ class _Chain:
         return self.hours > _FARTHEST
 
     def put(self, hours: float) -> str:
-        """Hours as they stand in a working [text]."""
+        """Hours as they stand in a working [text].
+
+        hours: any [h].
+        """
         return show.significant(hours, 8, self.said.display)
 
     def when(self, hours: float) -> str:
-        """A moment, or while the pour's is not known the time after it [text]."""
+        """A moment, or while the pour's is not known the time after it [text].
+
+        hours: after the pour [h].
+        """
         if self.poured is not None:
             return show_moment(self.poured + hours * HOUR)
         return f"{show_duration(hours * HOUR, self.said.display)} after the pour"
 
     def tell(self, figure: Figure, says: str) -> None:
-        """Add a step whose figure is worked out, with its moment [nothing]."""
+        """Add a step whose figure is worked out, with its moment [nothing].
+
+        figure: of the hours after the pour [figure].
+        says: its sentence, with room for the moment [text].
+        """
         self.hours, self.last = figure.value, figure.key
         if self.over:
             return
@@ -97,7 +107,17 @@ class _Chain:
 
     def wait(self, name: str, label: str, says: str, hours: float, formula: str, numbers: str,
              constants: tuple[Constant, ...], notes: tuple[str, ...] = ()) -> None:
-        """Add a step that comes so many hours after the one before [nothing]."""
+        """Add a step that comes so many hours after the one before [nothing].
+
+        name: of its figure [text].
+        label: what to call it [text].
+        says: its sentence, with room for the moment [text].
+        hours: after the step before [h].
+        formula: how it goes on from the step before, in words [text].
+        numbers: the same with the numbers put in [text].
+        constants: what it takes from outside the record [constants].
+        notes: what else the maker should know of it [texts].
+        """
         value = self.hours + hours
         self.tell(Figure(
             f"{self.place}.curing.{name}", label, value, "h", "", formula=f"the step before{formula}",

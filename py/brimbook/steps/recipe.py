@@ -3,6 +3,7 @@
 import math
 from dataclasses import dataclass
 
+from brimbook.cast.materials import generic
 from brimbook.cast.recipe import Part, Recipe, binder_for_shares, share_of_wet, weighed_for_share_of_mix
 from brimbook.fill import water
 from brimbook.record.said import Said
@@ -71,6 +72,9 @@ def role_of(said: Said, material: str) -> str:
     said: the record as understood [said].
     material: path of the ingredient [text].
     """
+    known = generic(said.text(f"{material}.kind"))
+    if known is not None and not said.typed(f"{material}.role"):
+        return known.role
     return said.value(f"{material}.role") or "sand"
 
 

@@ -82,8 +82,20 @@ def _weighed(said: Said, place: str, plan: Plan, planned: dict[str, float]) -> d
     return found
 
 
-def _noun(portion: Portion) -> str:
-    return portion.name if portion.name in ("powder", "water") else portion.label.lower()
+def label_of(portion: Portion) -> str:
+    """What a portion is called at the bowl: powder and water by these words, others by their own names [text].
+
+    portion: of the plan [portion].
+    """
+    return portion.name.capitalize() if portion.name in ("powder", "water") else portion.label
+
+
+def noun_of(portion: Portion) -> str:
+    """The same in a sentence [text].
+
+    portion: of the plan [portion].
+    """
+    return label_of(portion).lower()
 
 
 def _factor(said: Said, place: str, plan: Plan, planned: dict[str, float], weighed: dict[str, float]) -> Figure:
@@ -96,10 +108,10 @@ def _factor(said: Said, place: str, plan: Plan, planned: dict[str, float], weigh
     if value > share:
         return Figure(key, "Batch against its plan", value, "–", shown, formula="as planned: water that is short is added",
                       numbers="1 × 100", says="The batch stays as planned")
-    says = f"The {_noun(portions[ruler])} is {shown} of its plan"
+    says = f"The {noun_of(portions[ruler])} is {shown} of its plan"
     says += ": nothing can be taken out of a bowl, so the rest is filled up to match" if len(weighed) > 1 else \
         ", and the rest follows"
-    return Figure(key, "Batch against its plan", value, "–", shown, formula=f"{_noun(portions[ruler])} weighed ÷ its plan",
+    return Figure(key, "Batch against its plan", value, "–", shown, formula=f"{noun_of(portions[ruler])} weighed ÷ its plan",
                   numbers=f"{told(weighed[ruler], 8, said.display)} ÷ {told(planned[ruler], 8, said.display)} × 100",
                   says=says, worked=f"{told(value * 100, 5, said.display)} %")
 
@@ -107,16 +119,16 @@ def _factor(said: Said, place: str, plan: Plan, planned: dict[str, float], weigh
 def _follow(said: Said, place: str, portion: Portion, planned: float, weighed: dict[str, float],
             factor: Figure) -> Figure | None:
     """What one ingredient must come to, or what is added to it."""
-    told, noun, target = show.significant, _noun(portion), planned * factor.value
+    told, noun, target = show.significant, noun_of(portion), planned * factor.value
     key = f"{place}.batch.scooped.{portion.name}"
     product = f"{told(planned, 8, said.display)} × {told(factor.value, 8, said.display)}"
     if portion.name not in weighed:
-        return weigh_out(said, key, f"{portion.label} for what you weighed", noun, target, None, numbers=product,
+        return weigh_out(said, key, f"{label_of(portion)} for what you weighed", noun, target, None, numbers=product,
                          formula=f"{noun} planned × batch against its plan", uses=(factor.key,))
     lacking = target - weighed[portion.name]
     if lacking < said.display.readability / 2:
         return None
-    return weigh_out(said, key, f"{portion.label} to add", f"{noun} to what is there", lacking, None, verb="Add",
+    return weigh_out(said, key, f"{label_of(portion)} to add", f"{noun} to what is there", lacking, None, verb="Add",
                      formula=f"{noun} planned × batch against its plan − {noun} weighed",
                      numbers=f"{product} − {told(weighed[portion.name], 8, said.display)}", uses=(factor.key,))
 
@@ -136,9 +148,10 @@ def _spare(said: Said, place: str, plan: Plan, mixes: Mixes, made: Figure) -> Fi
     bare = mixes.volume(rooms)
     spare = made.value - bare
     plus_minus = math.hypot(bare * plan.volume_relative, made.value * plan.density_relative)
-    told = show.significant
+    told, shown = show.significant, show.volume(abs(spare), said.display)
+    shown = shown if spare >= 0 else f"{shown} short"
     return Figure(
-        f"{place}.batch.scooped.spare", "Left when the mold is full", spare, "mL", show.volume(spare, said.display),
+        f"{place}.batch.scooped.spare", "Left when the mold is full", spare, "mL", shown,
         formula="mix from what you weighed − room in the molds", worked=f"{told(spare, 4, said.display)} mL",
         numbers=f"{told(made.value, 8, said.display)} − {told(bare, 8, said.display)}",
         says=_spare_told(said, plan, mixes, made.value, bare, plus_minus), plus_minus=plus_minus,
@@ -183,7 +196,7 @@ def left_over_stock(said: Said, place: str, plan: Plan) -> list[Figure]:
         return []
     least = min(left, key=lambda portion: left[portion] / portion.grams)
     others = [portion for portion in left if portion is not least and left[portion] < portion.grams * (1 - 1e-9)]
-    notes = tuple(f"Short of {_noun(each)} too: {show.mass(left[each], said.display)} of the "
+    notes = tuple(f"Short of {noun_of(each)} too: {show.mass(left[each], said.display)} of the "
                   f"{show.mass(each.grams, said.display)}." for each in others)
     made = batch.pieces_made(_with_allowance(plan), plan.volume * left[least] / least.grams)
     figure = replace(_left_pieces(said, place, plan, least, left[least], made), notes=notes)
@@ -195,7 +208,7 @@ def _is_short(portion: Portion, left: float) -> bool:
 
 
 def _left_pieces(said: Said, place: str, plan: Plan, portion: Portion, left: float, made: tuple[int, ...]) -> Figure:
-    told, noun, total = show.significant, _noun(portion), sum(made)
+    told, noun, total = show.significant, noun_of(portion), sum(made)
     pieces = left / portion.grams * plan.pieces
     grams = show.mass(left, said.display)
     if _is_short(portion, left):
@@ -225,9 +238,9 @@ def _for_these(said: Said, place: str, plan: Plan, made: tuple[int, ...], pieces
         return []
     told, share, figures = show.significant, volume / plan.volume, []
     for portion in plan.portions:
-        noun = _noun(portion)
+        noun = noun_of(portion)
         figures.append(weigh_out(
-            said, f"{place}.batch.left.{portion.name}", f"{portion.label} for these", f"{noun} for {_of_molds(plan, made)}",
+            said, f"{place}.batch.left.{portion.name}", f"{label_of(portion)} for these", f"{noun} for {_of_molds(plan, made)}",
             portion.grams * share, plan.relative, formula=f"{noun} needed × mix for these pieces ÷ mix needed",
             numbers=f"{told(portion.grams, 8, said.display)} × {told(volume, 8, said.display)} ÷ "
                     f"{told(plan.volume, 8, said.display)}", uses=(pieces.key, f"{place}.mix_needed")))

@@ -41,7 +41,8 @@ def test_every_ingredient_has_its_own_fold():
 def test_molds_of_several_kinds_are_asked_for_each():
     record = vessel()
     record["casts"].append({"bowl": "first", "pieces": "2", "cavity": {"readings": [{"water": "100 g"}]}})
-    assert [field["label"] for field in card(record)["fields"]][1:3] == ["Of mold 1 at hand", "Of mold 2 at hand"]
+    assert [field["label"] for field in card(record)["more"]][:2] == ["Of mold 1 at hand", "Of mold 2 at hand"]
+    assert "Molds at hand" not in [field["label"] for field in card(record)["fields"]]
 
 
 @pytest.mark.parametrize(("texts", "words"), [

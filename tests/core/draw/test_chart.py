@@ -107,6 +107,12 @@ def test_a_label_stands_beside_its_line_inside_the_sheet():
     assert texts(svg)["left"].get("text-anchor") == "start" and texts(svg)["right"].get("text-anchor") == "end"
 
 
+def test_the_label_of_a_level_line_stands_at_the_end_that_is_asked_for():
+    drawn = texts(chart([Series([(0, 0), (1, 9)])], Axis("x"), Axis("y"), lines=[Line(3, "end"), Line(5, "start", at_start=True)]))
+    assert float(drawn["start"].get("x")) < 60 and drawn["start"].get("text-anchor") == "start"
+    assert float(drawn["end"].get("x")) > 300 and drawn["end"].get("text-anchor") == "end"
+
+
 FINITE = st.floats(allow_nan=False, allow_infinity=False, min_value=-1e140, max_value=1e140)
 
 

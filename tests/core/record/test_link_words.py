@@ -1,15 +1,20 @@
-"""The words of version 1 links never change: one letter more and every old link is lost."""
+"""The words of a version of links never change: one letter more and every old link is lost."""
 
 import hashlib
 
-from brimbook.record.link_words import WORDS_1
+from brimbook.record.link_words import WORDS_1, WORDS_2
 
 SHA256 = "8906d9f1d80b5fee6f4a35f00909352beedfed504153dcd5d115b1cfeb981026"
+SHA256_2 = "c4b65094bda114fbdec1fd2b2e0e5c8df3ebf117cd44c70085914fb2d8e97220"
 
 
 def test_the_words_of_version_1_are_as_they_were():
     assert hashlib.sha256(WORDS_1).hexdigest() == SHA256
 
 
+def test_the_words_of_version_2_are_as_they_were():
+    assert hashlib.sha256(WORDS_2).hexdigest() == SHA256_2
+
+
 def test_they_are_within_what_deflate_can_see():
-    assert len(WORDS_1) <= 32_768 - 262
+    assert len(WORDS_1) < len(WORDS_2) <= 32_768 - 262

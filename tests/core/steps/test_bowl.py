@@ -113,6 +113,15 @@ def test_two_molds_from_one_bowl_are_mixed_in_whole_pieces():
     assert shown["casts.0.batch.mix_1.powder"]["value"] == pytest.approx(whole / 2)
 
 
+def test_many_different_mixes_are_counted_not_listed():
+    record = vessel(casts__0__batch__bowl="300 mL")
+    record["casts"] += [{"bowl": "first", "cavity": {"readings": [{"water": f"{400 + 300 * row} g"}]}} for row in range(9)]
+    shown = figures(record)
+    assert shown["casts.0.batch.mixes"]["says"].endswith("times: there are 10 different mixes")
+    assert "casts.0.batch.mix_6.powder" in shown and "casts.0.batch.mix_7.powder" not in shown
+    assert any("the first 6 are weighed out here" in note for note in notes(sheet(record)))
+
+
 @given(good_vessels(), st.integers(100, 5000), st.integers(1, 30))
 def test_the_mixes_together_are_the_whole_plan(record, bowl, molds):
     put(put(record, "casts.0.batch.bowl", f"{bowl} mL"), "casts.0.batch.molds", str(molds))

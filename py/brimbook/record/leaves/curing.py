@@ -6,7 +6,7 @@ from brimbook.record.leaf import ROOM_AIR, Choice, Leaf
 DAY = 86400
 WAIT = Bounds(0.0, 366 * DAY, "A wait here is between 0 and a year. Check the digits and the unit.")
 ENERGY = Bounds(1.0, 200.0, "An activation energy is between 1 and 200 kJ/mol: usually 33.5.")
-STANDSTILL = Bounds(-20.0, 10.0, "A datum is between −20 and 10 °C (−4 and 50 °F): usually 0 or −10 °C.")
+STANDSTILL = Bounds(-20.0, 30.0, "A datum is between −20 and 30 °C (−4 and 86 °F): usually 0 or −10 °C.")
 
 LAWS = (
     Choice("arrhenius", "Equivalent age", "By activation energy (Arrhenius): better over a wide range."),
