@@ -9,7 +9,7 @@ Floors, each standing only on those below it:
     steps      the figures of each step, and its cautions
     candle     wax and fragrance
     cast       powder and water
-    draw       SVG from figures
+    draw       SVG from figures, and the calendar file
     fill       readings off the scale to a volume with its ±
     shape      solids by formula
     record     the vessel's record: fields, checks, link

@@ -78,7 +78,7 @@ def test_first_holds_all_that_the_first_page_needs(settings):
     answer = ask("first", settings=settings)
     assert set(answer) == {"blank", "sheet", "demos", "settings", "settings_form", "shelf"}
     assert answer["blank"]["id"] == "" and answer["sheet"]["faults"] == []
-    assert len(answer["demos"]) == 3 and all(demo["line"] and demo["record"]["id"] for demo in answer["demos"])
+    assert len(answer["demos"]) == 4 and all(demo["line"] and demo["record"]["id"] for demo in answer["demos"])
     assert answer["sheet"]["cards"][0]["fields"][0]["path"] == "casts.0.cavity.readings.0.water"
     assert set(answer["settings"]) == {"mass", "length", "temperature", "decimal", "readability", "currency"}
 

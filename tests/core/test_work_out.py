@@ -106,16 +106,21 @@ def test_places_are_told_in_order():
     assert places(work_out(record).said, "casts") == ["casts.0", "casts.1", "casts.2"]
 
 
+# By its pours: 2.2 % lighter than the table, and 7.8 % beyond the mold instead of the 10 % typed.
+KEEL = ("563 g", "141 g", "162 g")
+
+
 @pytest.mark.parametrize("demo", blank.demos(), ids=lambda demo: demo["name"])
 def test_the_demos_by_hand(demo):
     """Worked with a calculator.
 
     Tide cup: 312 g × 1.002852 × 1.1 ÷ 0.58602 = 587 g powder; 196 g × 1.002852 ÷ 1.22279 = 161 g wax.
     Heron bowl, 18 °C: 617 g × 1.00247 × 1.1 ÷ 0.58602 = 1161 g; 402 g × 1.002852 ÷ (1 ÷ 0.92 + 0.0625) = 351 g.
-    Tumblers: 18.5 oz = 524.466 g × 1.002852 × 2 × 1.1 ÷ (1 ÷ 3.15 + 0.4 ÷ 0.998207) = 1611 g;
+    Tumblers: 18.5 oz = 524.466 g × 1.002852 × 6 × 1.1 ÷ (1 ÷ 3.15 + 1 ÷ 2.65 + 0.03 ÷ 5.2 + 0.4 ÷ 0.998207) = 3152 g;
+    water 3152 × (0.4 − 0.04) = 1135 g, as the sand brings 4 % of its own;
     π ÷ 12 × (72² + 72 × 64 + 64²) × 70 ÷ 1000 = 254.5 mL ÷ (1.002 ÷ 0.86 + 0.06) = 208 g.
     """
     shown = {key: figure.shown for key, figure in work_out(demo, Display()).figures.items()}
     told = {"Tide cup": ("587 g", "147 g", "161 g"), "Low heron bowl": ("1161 g", "290 g", "351 g"),
-            "Ballast tumbler, pair": ("1611 g", "644 g", "208 g")}[demo["name"]]
+            "Ballast tumblers, six": ("3152 g", "1135 g", "208 g"), "Keel bowl, third pour": KEEL}[demo["name"]]
     assert (shown["casts.0.powder"], shown["casts.0.water"], shown["wells.0.wax"]) == told

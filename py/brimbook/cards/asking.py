@@ -57,6 +57,8 @@ def ask(said: Said, path: str, label: str = "", choices: list[dict[str, Any]] | 
     value = said.text(path)
     if path in said.canonical and leaf.kind in QUANTITIES:
         value = localize(said.canonical[path], said.display)
+    elif leaf.kind == "choice" and not value:
+        value = leaf.usual
     faults = [fault.sentence for fault in said.faults if fault.path == path]
     return {
         "path": path, "label": label or leaf.label, "kind": "choice" if choices else leaf.kind, "value": value,

@@ -19,7 +19,8 @@ def figures_below(answer: Answer, place: str) -> dict[str, Figure]:
     """
     below = {key.removeprefix(f"{place}."): figure for key, figure in answer.figures.items()
              if key.startswith(f"{place}.")}
-    return {name: figure for name, figure in below.items() if name.partition(".")[0] not in APART}
+    apart = APART if place.count(".") == 1 else ()
+    return {name: figure for name, figure in below.items() if name.partition(".")[0] not in apart}
 
 
 def group(id: str, title: str, summary: str, fields: list[dict[str, Any]], *, more: tuple[dict[str, Any], ...] = (),

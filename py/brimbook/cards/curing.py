@@ -60,7 +60,8 @@ def _setting(said: Said, place: str, powder: str, own: bool, known: bool) -> tup
     at, follows = f"{place}.curing", fact(said, powder, "follows")
     portland = follows is not None and follows.value == "portland"
     law = said.value(f"{at}.law") or "arrhenius"
-    by_law = [_chosen(said, f"{at}.law", law), ask(said, f"{at}.{'datum' if law == 'nurse_saul' else 'energy'}")] if portland else []
+    constant = "datum" if law == "nurse_saul" else "energy"
+    by_law = [_chosen(said, f"{at}.law", law), ask(said, f"{at}.{constant}")] if portland else []
     if not own:
         return (group(f"{at}.setting", "Colder or warmer", "", by_law),) if by_law else ()
     fields = [_fact_field(said, powder, name) for name in ("demold_time", "reference_temperature")][0 if known else 1:]

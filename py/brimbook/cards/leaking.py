@@ -28,7 +28,8 @@ def leak_card(answer: Answer, place: str) -> dict[str, Any]:
     return card(
         place, "leak", "Leak test", "What did it weigh dry, filled, and a day later?",
         answer=(_found(figures), "absorbed"), waiting=_waiting(said, at),
-        fields=[ask(said, f"{at}.{name}") for name in (*_READINGS, "hours", "air")],
+        fields=[ask(said, f"{at}.{name}", usual=said.canonical.get(f"{place}.drying.dry_weight", "") if name == "dry" else "")
+                for name in (*_READINGS, "hours", "air")],
         more=[ask(said, f"{at}.readability", usual=_step(said))], figures=figures, notes=_notes(said, at, figures),
         cautions=cautions.LEAK, groups=_evaporation(said, at))
 

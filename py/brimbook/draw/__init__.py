@@ -1,1 +1,1 @@
-"""Drawings as SVG text. Colors are the page's: shapes carry class names, never values."""
+"""Drawings as SVG text, whose colors are the page's: shapes carry class names. And the calendar file."""

@@ -55,9 +55,9 @@ def demos() -> list[dict[str, Any]]:
     """Demo vessels, from a bench that exists only here: all numbers are invented [records].
 
     >>> [vessel["name"] for vessel in demos()]
-    ['Tide cup', 'Low heron bowl', 'Ballast tumbler, pair']
+    ['Tide cup', 'Low heron bowl', 'Ballast tumblers, six', 'Keel bowl, third pour']
     """
-    return [_tide_cup(), _heron_bowl(), _ballast_tumblers()]
+    return [_tide_cup(), _heron_bowl(), _ballast_tumblers(), _keel_bowl()]
 
 
 def _demo(id: str, name: str, made_on: str, notes: str) -> dict[str, Any]:
@@ -69,6 +69,29 @@ def _tide_cup() -> dict[str, Any]:
     vessel["casts"][0]["cavity"].update(readings=[{"water": "312 g"}, {"water": "313 g"}, {"water": "311 g"}],
                                         opening_across="84 mm")
     vessel["wells"][0]["fill"].update(readings=[{"water": "196 g"}], opening_across="68 mm")
+    return vessel
+
+
+def _keel_bowl() -> dict[str, Any]:
+    """Three bowls poured and logged; the last one demolded, tried with water, and drying."""
+    vessel = _demo("demo-keel-bowl", "Keel bowl, third pour", "2026-09-26", "The seam faces the window. Demold warm.")
+    vessel["casts"][0].update({
+        "pours": [
+            {"when": "2026-09-12T10:05", "powder": "588 g", "water": "147 g", "left_over": "41 g", "cup_volume": "100 mL",
+             "cup_empty": "12 g", "cup_full": "220 g", "spread_1": "146 mm", "spread_2": "150 mm"},
+            {"when": "2026-09-19T11:40", "powder": "590 g", "water": "150 g", "left_over": "52 g", "cup_full": "219 g",
+             "spread_1": "152 mm", "spread_2": "153 mm"},
+            {"when": "2026-09-26T10:20", "powder": "588 g", "water": "147 g", "left_over": "46 g"}],
+        "clamping": {"depth": "95 mm", "width": "84 mm", "core_volume": "190 mL", "print_weight": "210 g"},
+        "curing": {"poured_at": "2026-09-26T10:20", "temperature": "17 °C"},
+        "drying": {"dry_weight": "641 g", "weights": [
+            {"weight": "684 g", "at": "2026-09-27T09:00"}, {"weight": "668 g", "at": "2026-09-28T09:30"},
+            {"weight": "658 g", "at": "2026-09-29T08:40"}]},
+        "leaking": {"dry": "641 g", "filled": "842 g", "later": "842 g", "emptied": "652 g", "hours": "24 h"},
+        "finishing": {"inside_top": "68 mm", "inside_bottom": "60 mm", "inside_height": "70 mm"},
+    })
+    vessel["casts"][0]["cavity"].update(readings=[{"water": "312 g"}], opening_across="84 mm")
+    vessel["wells"][0]["fill"].update(readings=[{"water": "198 g"}], opening_across="68 mm")
     return vessel
 
 
@@ -84,11 +107,17 @@ def _heron_bowl() -> dict[str, Any]:
 
 
 def _ballast_tumblers() -> dict[str, Any]:
-    vessel = _demo("demo-ballast-tumblers", "Ballast tumbler, pair", "2026-11-01", "Two alike from one bowl of mix.")
-    vessel["casts"][0].update(pieces="2", left="900 g")
+    vessel = _demo("demo-ballast-tumblers", "Ballast tumblers, six", "2026-11-01",
+                   "Six alike in three molds, with sand and red oxide.")
+    vessel["casts"][0].update(pieces="6", left="2.5 kg", batch={"bowl": "1500 mL", "molds": "3"},
+                              curing={"poured_at": "2026-11-01T10:30", "temperature": "16 °C", "temperatures": [
+                                  {"at": "2026-11-01T18:00", "temperature": "12 °C"},
+                                  {"at": "2026-11-02T08:00", "temperature": "9 °C"}]})
     vessel["casts"][0]["cavity"].update(way="full_minus_empty", readings=[{"full": "1 lb 12 oz", "empty": "9 1/2 oz"}])
-    vessel["casts"][0]["mix"].update(powder={"kind": "portland", "particle_density": "3.15 g/mL"},
-                                     water_to_powder="0.40", rule="1.6")
+    vessel["casts"][0]["mix"].update(
+        powder={"kind": "portland", "particle_density": "3.15 g/mL"}, water_to_powder="0.40", rule="1.6", parts="1:1:0.4",
+        others=[{"kind": "sand", "role": "sand", "particle_density": "2.65 g/mL", "moisture": "4 %"},
+                {"kind": "red_oxide", "role": "pigment", "particle_density": "5.20 g/mL", "share": "3 %"}])
     vessel["wells"][0]["fill"].update(way="dimensions", readings=[{}], solid="tapered", top_diameter="72 mm",
                                       bottom_diameter="64 mm", height="70 mm")
     vessel["wells"][0].update(dye="0.2 %")

@@ -69,6 +69,8 @@ def leaking(said: Said, place: str) -> list[Figure]:
     if step is None:
         return []
     weights = {name: said.value(f"{at}.{name}") for name in _WEIGHTS}
+    if not said.typed(f"{at}.dry"):
+        weights["dry"] = said.value(f"{place}.drying.dry_weight")
     test = _Test(said, at, weights, readings.readability_of_difference(step))
     if _faulty(test):
         return []
@@ -240,7 +242,7 @@ def _most(test: _Test, leaked: Figure) -> Figure:
     value = leak.most_leaked(leaked.value, leaked.plus_minus)
     off = show.significant(leaked.plus_minus, 8, test.said.display)
     return Figure(
-        f"{test.at}.most", "It holds: a leak is under", value, "g", _least_promised(test, value),
+        f"{test.at}.most", "At most: it holds", value, "g", _least_promised(test, value),
         formula="leaked + its ±" if leaked.value > 0 else "the ± of what leaked",
         numbers=f"{test.told(leaked.value)} + {off}" if leaked.value > 0 else off,
         worked=f"{show.significant(value, 5, test.said.display)} g", uses=(leaked.key,))

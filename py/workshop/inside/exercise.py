@@ -49,9 +49,12 @@ def exercise(door):
     units._registry.cache_clear()
     settings = {"mass": "lb", "length": "in", "temperature": "F", "decimal": "comma"}
     door.ask("shelf", json.dumps({"record": {"materials": [{}]}}))
+    door.ask("countdown", json.dumps({"now": "2026-11-24T09:30:00", "due": ["2026-11-24T10:00"]}))
     for demo in json.loads(door.ask("first", "{}"))["answer"]["demos"]:
         for chosen in ({}, settings):
             door.ask("work_out", json.dumps({"record": demo["record"], "settings": chosen}))
+        door.ask("calendar", json.dumps({"record": demo["record"], "place": "casts.0", "now": "2026-11-24T09:30:00",
+                                         "stamp": "20261124T093000Z"}))
         reply = door.ask("share", json.dumps({"record": demo["record"], "address": ""}))
         door.ask("open_link", json.dumps({"fragment": json.loads(reply)["answer"]["link"][1:]}))
 

@@ -24,7 +24,7 @@ def test_the_readings_stand_in_the_order_they_are_taken():
 
 @pytest.mark.parametrize(("texts", "label", "shown"), [
     (WEIGHED, "Leaked", "10 g"),
-    ({**WEIGHED, "later": "1640 g"}, "It holds: a leak is under", "0.82 g"),
+    ({**WEIGHED, "later": "1640 g"}, "At most: it holds", "0.82 g"),
     ({**WEIGHED, "air": "open"}, "Lost", "10 g"),
     ({**WEIGHED, "air": "open", "opening": "70 mm"}, "Lost", "10 g")])
 def test_the_closed_card_tells_the_outcome(texts, label, shown):

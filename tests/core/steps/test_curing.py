@@ -1,4 +1,4 @@
-"""The clock: from the pour to the wax, through cold and warmth."""
+"""The clock: from the pour to the wax, by its log."""
 
 import re
 
@@ -11,7 +11,6 @@ from vessels import DISPLAYS, bent_vessels, figures, put, sheet, vessel
 from brimbook.quantity.moments import DAY, HOUR, read_moment
 from brimbook.quantity.show import Display
 from brimbook.record.said import understand
-from brimbook.steps.aging import history
 from brimbook.steps.curing import curing
 from brimbook.steps.drying import Dryness
 from brimbook.work_out import work_out
@@ -83,17 +82,6 @@ def test_the_plus_minus_of_portland_grows_with_the_correction():
     offs = [work_out(clocked(temperature=f"{celsius} °C")).figures["casts.0.curing.demold"].plus_minus
             for celsius in (20, 15, 8)]
     assert offs[0] == pytest.approx(2.4) and offs == sorted(offs)
-
-
-def test_the_average_of_two_readings_counts_between_them():
-    past = history(understand(clocked(("2026-11-24T14:00", "12 °C"), ("2026-11-24T22:00", "7 °C"), temperature="20 °C"),
-                              Display()), "casts.0", START)
-    assert past.spans == [(16.0, 4.0), (9.5, 8.0)] and past.last == 7.0
-
-
-def test_a_bench_that_nobody_told_of_is_as_the_first_reading():
-    past = history(understand(clocked(("2026-11-24T14:00", "12 °C")), Display()), "casts.0", START)
-    assert past.spans == [(12.0, 4.0)] and past.last == 12.0
 
 
 def test_a_log_by_hand():
@@ -240,23 +228,6 @@ def test_cold_makes_less_of_the_same_damp_days():
 def test_strength_in_the_first_day_is_not_told_and_soon_after_called_rough():
     assert "gained" not in told(clocked(damp="0 d", powder={**PORTLAND, "demold_time": "12 h"}))
     assert any("rough" in note for note in told(clocked(damp="1 d"))["gained"]["notes"])
-
-
-@pytest.mark.parametrize(("celsius", "word"), [("5 °C", "frost"), ("41 °F", "frost"), ("10 °C", "too slowly"),
-                                               ("12.9 °C", "thin wall"), ("36 °C", "hotter")])
-def test_cold_and_heat_are_told_with_their_source(celsius, word):
-    (note,) = [note for note in work_out(clocked(temperature=celsius)).schedules["casts.0"].notes if word in note]
-    assert note.endswith(").") and any(standing in note for standing in ("published", "second hand", "from memory"))
-
-
-@pytest.mark.parametrize("celsius", ["13 °C", "20 °C", "35 °C"])
-def test_a_fair_bench_is_not_spoken_of(celsius):
-    assert work_out(clocked(temperature=celsius)).schedules["casts.0"].notes == ()
-
-
-def test_plaster_is_not_warned_of_cold_concrete():
-    assert not any("thin wall" in note for note in work_out(
-        clocked(temperature="12 °C", powder={"kind": "gypsum"})).schedules["casts.0"].notes)
 
 
 @pytest.mark.parametrize(("path", "text"), [("poured_at", "noon"), ("temperature", "warm"), ("energy", "-3"), ("law", "x")])
