@@ -60,7 +60,11 @@ class Maker:
 
     def opens_more(self, card: str) -> None:
         """Open what seldom changes on an open card."""
-        self.card(card).locator("details.more > summary").tap()
+        self.card(card).locator("details.more > summary").get_by_text("More", exact=True).tap()
+
+    def opens_figures(self, card: str) -> None:
+        """Open the figures behind an open card's answer."""
+        self.card(card).get_by_text("The figures behind it", exact=True).tap()
 
     def waits_until_offline_works(self) -> None:
         """Wait until the service worker has everything."""

@@ -18,7 +18,7 @@ def test_the_scoop_came_out_different(maker):
     maker.types("Bowl", "Powder you scooped instead", "1120")
     maker.reads("Bowl", "280 g")
     maker.types("Bowl", "Powder left in the bag", "900")
-    maker.card("Bowl").get_by_role("button", name="Pieces from what is left").tap()
+    maker.card("Bowl").get_by_role("button", name="From what is left").tap()
     maker.reads("Bowl", "Short of powder: 900 g of the 1205 g")
 
 

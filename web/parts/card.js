@@ -3,6 +3,7 @@
 import { html, nothing } from "../vendor/lit/lit-html.js";
 import { door } from "../core/door.js";
 import { actionsView } from "./actions.js";
+import { behindView } from "./behind.js";
 import { besideView } from "./beside.js";
 import { cautionLine, cautionsView } from "./cautions.js";
 import { drawingView } from "./drawing.js";
@@ -82,11 +83,11 @@ function body(card) {
       </div>
       <div class="asks">
         ${others.map((field) => fieldView(field))}
-        ${wayFigures(card)}
+        ${drawingView(card)}
+        ${behindView(card)}
         ${actionsView(actions)}
         ${savesView(card.saves)}
         ${moreView(card.more)}
-        ${drawingView(card)}
       </div>
     </div>`;
 }
@@ -104,24 +105,14 @@ function sorted(fields) {
   return { readings: begin, others: fields.slice(begin.length) };
 }
 
-/** A button that adds a group stands below the groups; one that adds to the card's own fields, with the others. */
-function parted({ fields, actions = [] }) {
-  const addsGroup = ({ append }) => append && !fields.some(({ path }) => path.startsWith(`${append}.`));
-  return { adds: actions.filter(addsGroup), actions: actions.filter((action) => !addsGroup(action)) };
+/** A button that adds one more stands below those there are, or where nothing else is asked; else with the others. */
+function parted({ fields, groups = [], actions = [] }) {
+  const early = ({ append }) => append && (groups.length || !fields.length);
+  return { adds: actions.filter(early), actions: actions.filter((action) => !early(action)) };
 }
-
-const asked = ({ answer }) => new Set(answer.map(({ key }) => key));
 
 /** The figures that answer the step, large. */
 function figures(card) {
-  if (!card.answer.length) return card.waiting ? html`<p class="waiting">${waitingFor(card)}</p>` : nothing;
-  const keys = asked(card);
-  return html`<div class="figures">${card.figures.filter(({ key }) => keys.has(key)).map((figure) => figureView(figure))}</div>`;
-}
-
-/** The figures on the way there, smaller, below what they come from. */
-function wayFigures(card) {
-  const keys = asked(card);
-  const others = card.figures.filter(({ key }) => !keys.has(key));
-  return others.length ? html`<div class="figures aside">${others.map((figure) => figureView(figure))}</div>` : nothing;
+  if (!card.large.length) return card.waiting ? html`<p class="waiting">${waitingFor(card)}</p>` : nothing;
+  return html`<div class="figures">${card.figures.filter(({ key }) => card.large.includes(key)).map((figure) => figureView(figure))}</div>`;
 }

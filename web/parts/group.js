@@ -19,7 +19,7 @@ export function groupsView(groups, adds) {
 const isOpen = (group) => isFaulty(group) || Boolean(opened.folds.get(group.id) ?? group.open);
 
 /** The page has folded it already; this only takes note, so that no repaint folds it back. */
-function turned(id, isNow) {
+export function folded(id, isNow) {
   if (opened.folds.get(id) === isNow) return;
   opened.folds.set(id, isNow);
   repaint();
@@ -27,7 +27,7 @@ function turned(id, isNow) {
 
 function groupView(group) {
   const { id, title, summary } = group;
-  return html`<details class="group-item" data-group=${id} ?open=${isOpen(group)} @toggle=${({ target }) => turned(id, target.open)}>
+  return html`<details class="group-item" data-group=${id} ?open=${isOpen(group)} @toggle=${({ target }) => folded(id, target.open)}>
     <summary><span class="group-title">${title}${isFaulty(group) ? mind() : nothing}</span>
       ${summary ? html`<span class="group-summary">${summary}</span>` : nothing}${fold()}</summary>
     <div class="group-body">${(group.fields ?? []).map((field) => fieldView(field))}

@@ -21,7 +21,7 @@ export function bareSheet(sheet) {
 function bareCard(card) {
   if (card.generic) return card;
   return {
-    ...bareAsks(card), answer: [], figures: [], beside: null, drawing: "", drawing_text: "", timers: [],
+    ...bareAsks(card), answer: [], large: [], figures: [], beside: null, drawing: "", drawing_text: "", timers: [],
     groups: (card.groups ?? []).map((group) => ({ ...bareAsks(group), summary: "" })),
   };
 }

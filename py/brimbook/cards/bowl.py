@@ -21,6 +21,7 @@ def bowl_card(answer: Answer, place: str) -> dict[str, Any]:
     fields = [ask(said, f"{place}.{name}") for name in ("batch.bowl", "scooped", "left")]
     return card(
         place, "bowl", "Bowl", "Does it fit the bowl? Did the scoop come out different?", answer=_answer(figures),
+        closed=_answer(figures)[:1],
         waiting=_waiting(answer, place), figures=figures, fields=[*fields[:1], *(molds if len(molds) == 1 else ()), *fields[1:]],
         more=[*(molds if len(molds) > 1 else ()), *_more(said, place)],
         groups=tuple(_groups(said, place)), cautions=cautions.POUR)

@@ -60,7 +60,8 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
          more: list[dict[str, Any]], figures: dict[str, Figure], answer: tuple[str, ...], notes: tuple[str, ...] = (),
          cautions: tuple[Caution, ...] = (), beside: dict[str, Any] | None = None, drawing: str = "",
          drawing_text: str = "", actions: tuple[dict[str, Any], ...] = (), groups: tuple[dict[str, Any], ...] = (),
-         timers: tuple[dict[str, str], ...] = (), saves: tuple[dict[str, str], ...] = ()) -> dict[str, Any]:
+         timers: tuple[dict[str, str], ...] = (), saves: tuple[dict[str, str], ...] = (),
+         closed: tuple[str, ...] | None = None) -> dict[str, Any]:
     """One card, as plain data for the page [card].
 
     place: the cast or well it is about [text].
@@ -71,7 +72,7 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
     fields: the questions asked in the open [fields].
     more: the questions that seldom change [fields].
     figures: by name [figures].
-    answer: names of the figures that stand on the closed card [texts].
+    answer: names of the figures that stand large on the card [texts].
     notes: what the maker should know [texts].
     cautions: what can hurt here [cautions].
     beside: two ways to the same answer, as a small table, if there are two [table].
@@ -81,6 +82,7 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
     groups: questions that can be folded away [groups].
     timers: what is due when: label, and due as year-month-dayThour:minute [timers].
     saves: files that the maker can take away: label, and the door's name for it [saves].
+    closed: names of those that the closed card tells, in one line of a phone; all of answer if not given [texts].
     """
     number = int(place.split(".")[1]) + 1
     all_notes = [*notes, *(note for figure in figures.values() for note in figure.notes)]
@@ -88,7 +90,8 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
         "id": id if number == 1 else f"{id}-{number}", "title": title if number == 1 else f"{title} {number}",
         "question": question, "waiting": waiting, "fields": fields, "more": more,
         "answer": [{"label": figures[name].label, "shown": figures[name].shown, "key": figures[name].key}
-                   for name in answer if name in figures],
+                   for name in (answer if closed is None else closed) if name in figures],
+        "large": [figures[name].key for name in answer if name in figures],
         "figures": [figure.to_plain() for figure in figures.values()], "notes": list(dict.fromkeys(all_notes)),
         "cautions": [{"title": each.title, "sentence": each.sentence, "source": each.source} for each in cautions],
         "beside": beside, "drawing": drawing, "drawing_text": drawing_text, "actions": list(actions), "groups": list(groups), "timers": list(timers), "saves": list(saves),

@@ -29,6 +29,7 @@ def clamp_card(answer: Answer, place: str) -> dict[str, Any]:
     sizes = {name: said.canonical.get(measured_size(said, cavity, name), "") for name in ("depth", "width")}
     return card(
         place, "clamp", "Clamp", "What holds the mold shut?", answer=("bolts", "pressure"),
+        closed=("bolts",) if "bolts" in figures else ("pressure",),
         waiting=_waiting(said, at), fields=[
             *(ask(said, f"{at}.{name}", usual=usual) for name, usual in sizes.items()),
             ask(said, f"{at}.thread"), ask(said, f"{at}.plastic")],
@@ -40,7 +41,7 @@ def clamp_card(answer: Answer, place: str) -> dict[str, Any]:
 def _waiting(said: Said, at: str) -> str:
     if any(fault.path.startswith(f"{at}.") for fault in said.faults):
         return "Mend the entry that is marked."
-    return "Type how deep the mix stands, and how wide."
+    return "Type its depth and its width."
 
 
 def _notes(said: Said, at: str, figures: dict[str, Figure]) -> tuple[str, ...]:

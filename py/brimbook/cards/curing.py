@@ -32,7 +32,8 @@ def cure_card(answer: Answer, place: str) -> dict[str, Any]:
     first = [] if known or not own else [_fact_field(said, powder, "demold_time")]
     return card(
         place, "cure", "Clock", "When was it poured?", answer=("demold", "fill") if schedule.events else (),
-        waiting=schedule.waiting or "Type when it was poured, or tap Now.", fields=[ask(said, f"{at}.poured_at"), ask(said, f"{at}.temperature"), *first],
+        closed=("fill",) if schedule.events else (),
+        waiting=schedule.waiting or "Type when, or tap Now.", fields=[ask(said, f"{at}.poured_at"), ask(said, f"{at}.temperature"), *first],
         more=[ask(said, f"{at}.damp", usual=damp_stands_in(said, place).text), ask(said, f"{at}.dry"),
               ask(said, f"{at}.before_filling")],
         figures=figures, notes=(*schedule.notes, *_told(figures)), cautions=cautions.CURE,

@@ -38,7 +38,7 @@ def _waiting(said: Said, at: str, count: int) -> str:
         return "Mend the entry that is marked."
     newest = f"{at}.weights.{count - 1}"
     if not count:
-        return "Weigh the vessel, and again tomorrow."
+        return "Weigh it now, and tomorrow."
     if not said.typed(f"{newest}.weight") or not said.typed(f"{newest}.at"):
         return "Type what it weighs, and when."
     return "Weigh it again tomorrow."

@@ -48,4 +48,4 @@ def _coat(said: Said, at: str, name: str, label: str, figures: dict[str, Any]) -
 
 def _waiting(said: Said, at: str) -> str:
     marked = any(fault.path.startswith(f"{at}.") for fault in said.faults)
-    return "Mend the entry that is marked." if marked else "Type its sizes, for sealer and paint."
+    return "Mend the entry that is marked." if marked else "Type its sizes."

@@ -27,7 +27,8 @@ def leak_card(answer: Answer, place: str) -> dict[str, Any]:
     figures = figures_below(answer, at)
     return card(
         place, "leak", "Leak test", "What did it weigh dry, filled, and a day later?",
-        answer=(_found(figures), "absorbed"), waiting=_waiting(said, at),
+        answer=(_found(figures), "absorbed"), closed=(_found(figures) if _found(figures) in figures else "absorbed",),
+        waiting=_waiting(said, at),
         fields=[ask(said, f"{at}.{name}", usual=said.canonical.get(f"{place}.drying.dry_weight", "") if name == "dry" else "")
                 for name in (*_READINGS, "hours", "air")],
         more=[ask(said, f"{at}.readability", usual=_step(said))], figures=figures, notes=_notes(said, at, figures),
@@ -47,8 +48,8 @@ def _waiting(said: Said, at: str) -> str:
     if any(fault.path.startswith(f"{at}.") for fault in said.faults):
         return "Mend the entry that is marked."
     if not said.typed(f"{at}.filled"):
-        return "Weigh it dry, fill it with water, cover it, weigh again."
-    return "" if said.typed(f"{at}.later") else "Leave it for a day, then weigh it again."
+        return "Weigh it dry, then filled."
+    return "" if said.typed(f"{at}.later") else "Weigh it again after a day."
 
 
 def _notes(said: Said, at: str, figures: dict[str, Figure]) -> tuple[str, ...]:

@@ -31,7 +31,7 @@ def mix_card(answer: Answer, place: str, shelf: Shelf) -> dict[str, Any]:
     figures = figures_below(answer, place)
     weighed = [name for name in figures if name.endswith(".weigh")]
     return card(
-        place, "mix", "Mix", "What to weigh for the cast", answer=("powder", *weighed, "water"),
+        place, "mix", "Mix", "What to weigh for the cast", answer=("powder", *weighed, "water"), closed=("powder", "water"),
         waiting=_waiting(answer, place), figures=figures, fields=_fields(said, place, shelf),
         more=[*_bowl_field(said, place), ask(said, f"{place}.allowance_from"), ask(said, f"{mix}.recipe"),
               *(ask(said, f"{mix}.powder.{name}", usual=stands_in(said, f"{mix}.powder", name)) for name in _POWDER_FACTS),
@@ -48,7 +48,7 @@ def mix_card(answer: Answer, place: str, shelf: Shelf) -> dict[str, Any]:
 def _shared_card(answer: Answer, place: str) -> dict[str, Any]:
     said = answer.said
     return card(place, "mix", "Mix", "How many pieces, from the first mold's bowl?", answer=("taken",),
-                waiting="What it takes of the first bowl, once the mold is measured.", figures=figures_below(answer, place),
+                waiting="Once the mold is measured.", figures=figures_below(answer, place),
                 fields=[ask(said, f"{place}.pieces"), *_bowl_field(said, place)], more=[], cautions=cautions.MIX)
 
 
@@ -166,7 +166,7 @@ def _water_part(said: Said, mix: str) -> str:
 
 def _waiting(answer: Answer, place: str) -> str:
     if f"{place}.cavity" not in answer.rooms:
-        return "Powder and water, once the mold is measured."
+        return "Once the mold is measured."
     if any(fault.path.startswith(place) for fault in answer.said.faults):
         return "Mend the entry that is marked."
     if not answer.said.typed(f"{place}.mix.powder.particle_density"):

@@ -11,6 +11,8 @@ from brimbook.quantity.show import Display
 _DRAWN = 10
 # Half a pour on either side, so that a single one has a band too.
 _MARGIN = 0.5
+# Room for the label of the line, at the right of the pours.
+_LABEL = 0.4
 
 
 def history(learned: Learned, display: Display) -> tuple[str, str]:
@@ -33,8 +35,8 @@ def history(learned: Learned, display: Display) -> tuple[str, str]:
         lines, ends = [Line(plan, f"plan {show.percent(learned.allowance, display)}")], [*ends, plan]
     ticks = [(tick, show.trimmed(tick, 2, display)) for tick in nice_ticks(min(ends), max(ends), 5)]
     numbers = [(seen.number, str(seen.number)) for seen in log]
-    drawing = chart([Series(cups, "mark-soft"), Series(needed, "mark")], Axis("pour", numbers, first, last),
-                    Axis("% needed (dots), density off table (rings)", ticks), bands, lines)
+    drawing = chart([Series(cups, "mark-soft"), Series(needed, "mark")], Axis("pour", numbers, first, last + _LABEL * len(log)),
+                    Axis("% needed ●, density ○, planned ┄", ticks), bands, lines)
     return drawing, _in_words(learned, needed, cups, display)
 
 

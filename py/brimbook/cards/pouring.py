@@ -31,6 +31,7 @@ def pour_card(answer: Answer, place: str) -> dict[str, Any]:
     return card(
         place, "pour", "Pour", "What was really weighed, and left over?", waiting=_waiting(count), fields=[],
         more=_flow_fields(said, place), figures=figures,
+        closed=("density",),
         answer=("density", "allowance" if f"{place}.pouring.allowance" in answer.figures else "needed"),
         notes=_notes(answer, place), cautions=cautions.POUR,
         drawing=drawing, drawing_text=drawing_text,
@@ -39,7 +40,7 @@ def pour_card(answer: Answer, place: str) -> dict[str, Any]:
 
 
 def _waiting(count: int) -> str:
-    return "Weigh what was left over, or a cup of fresh mix." if count else "Log a pour: the next starts from what it taught."
+    return "Weigh the rest, or a cup of it." if count else "Log a pour to learn from it."
 
 
 def _flow_fields(said: Said, place: str) -> list[dict[str, Any]]:

@@ -39,7 +39,7 @@ def wax_card(answer: Answer, place: str) -> dict[str, Any]:
 def _wax_waiting(answer: Answer, place: str) -> str:
     said = answer.said
     if f"{place}.fill" not in answer.rooms:
-        return "Wax and fragrance, once the well is measured."
+        return "Once the well is measured."
     if not said.typed(f"{place}.wax.density_{said.value(f'{place}.basis') or 'poured'}"):
         return "Type the density of your wax: weigh a known volume of it."
     return "Mend the entry that is marked."

@@ -146,7 +146,7 @@ def _mixes(said: Said, place: str, plan: Plan, limits: _Limits, kinds: tuple[Mix
     number = batch.number_of(kinds)
     formula, numbers = _mixes_worked(limits, kinds)
     return Figure(
-        f"{place}.batch.mixes", "Mixes", number, "mix", "1 mix" if number == 1 else f"{number} mixes", formula=formula,
+        f"{place}.batch.mixes", "To stir", number, "mix", "1 mix" if number == 1 else f"{number} mixes", formula=formula,
         numbers=numbers, says=_mixes_told(plan, kinds, number), notes=_mixes_notes(said, limits, kinds),
         uses=tuple(figure.key for figure in limits.figures))
 

@@ -13,7 +13,6 @@ from brimbook.steps.print_cost import print_cost
 
 # Taken for the fresh mix while there is no recipe [g/mL].
 ASSUMED_DENSITY = 2.2
-_GRAVITY = Constant("Gravity", "9.80665 m/s²", sources.GRAVITY)
 _SIZES = {("depth", "cylinder"): ("height",), ("depth", "tapered"): ("height",), ("depth", "box"): ("height",),
           ("width", "cylinder"): ("diameter",), ("width", "tapered"): ("top_diameter", "bottom_diameter"),
           ("width", "box"): ("length", "width")}
@@ -82,7 +81,7 @@ def _pressure(said: Said, at: str, density: float, depth: float, told_of: Consta
                 f"{told(depth, 8, said.display)} ÷ 1000",
         worked=f"{told(value, 5, said.display)} kPa",
         says=f"At the bottom the mix presses with {shown}, as a liquid does",
-        constants=(told_of, _GRAVITY, Constant("A mix that pours presses", "as a liquid", sources.LIQUID_HEAD)))
+        constants=(told_of, _gravity(said), Constant("A mix that pours presses", "as a liquid", sources.LIQUID_HEAD)))
 
 
 def _push(said: Said, at: str, density: float, width: float, depth: float, told_of: Constant) -> Figure:
@@ -96,7 +95,7 @@ def _push(said: Said, at: str, density: float, width: float, depth: float, told_
                 f"{told(width, 8, said.display)} × {told(depth, 8, said.display)}² ÷ 2 ÷ 1000 ÷ 1000",
         worked=f"{told(value, 5, said.display)} N",
         says=f"It pushes the halves apart with {shown}, {show.length(height, said.display)} above the bottom",
-        constants=(told_of, _GRAVITY, Constant("Acts above the bottom", "a third of the depth", sources.HYDROSTATICS)),
+        constants=(told_of, _gravity(said), Constant("Acts above the bottom", "a third of the depth", sources.HYDROSTATICS)),
         uses=(f"{at}.pressure",))
 
 
@@ -118,4 +117,8 @@ def _uplift(said: Said, at: str, density: float, told_of: Constant) -> list[Figu
         numbers=f"{numbers} × {told(form.GRAVITY, 8, said.display)} ÷ 1000", worked=f"{told(value, 5, said.display)} N",
         says=f"The core floats up with {shown}: hold it down with more than {as_weight}" if value > 0 else
         "The core stays down: it is heavier than the mix that it displaces",
-        constants=(told_of, _GRAVITY, Constant("Lift", "weight of the mix displaced", sources.HYDROSTATICS)))]
+        constants=(told_of, _gravity(said), Constant("Lift", "weight of the mix displaced", sources.HYDROSTATICS)))]
+
+
+def _gravity(said: Said) -> Constant:
+    return Constant("Gravity", f"{show.significant(form.GRAVITY, 6, said.display)} m/s²", sources.GRAVITY)

@@ -186,7 +186,7 @@ def _after_demolding(chain: _Chain, powder: str, follows: str, past: History, dr
     if chain.over or waits is None:
         return
     shown = show_duration(waits, said.display)
-    chain.wait("fill", "Ready to fill", "Ready to fill {}", waits / HOUR if coats else 0.0,
+    chain.wait("fill", "Fill", "Ready to fill {}", waits / HOUR if coats else 0.0,
                " + wait after the last coat" if coats else ", as there are no coats",
                f" + {chain.put(waits / HOUR)}" if coats else "",
                (practice_or_yours(said, f"{at}.before_filling", "From the last coat to the wax", shown),) if coats else ())

@@ -89,7 +89,7 @@ def dry_at(weighed: Weighed, forecast: Forecast) -> Figure:
         says = f"Too early to say well: dry enough about {day}, {between}. Each weighing narrows it"
     else:
         says = f"Dry enough about {day}, {between}"
-    return _when(weighed, forecast, "Dry about", says)
+    return _when(weighed, forecast, "Dry", says)
 
 
 def dry_by(weighed: Weighed, forecast: Forecast | None) -> Figure:

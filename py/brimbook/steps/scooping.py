@@ -220,7 +220,7 @@ def _left_pieces(said: Said, place: str, plan: Plan, portion: Portion, left: flo
         shown = piece_count(total)
         says = f"{grams} of {noun} makes {shown}; {plan.pieces} {'is' if plan.pieces == 1 else 'are'} planned"
     return Figure(
-        f"{place}.batch.left_pieces", "Pieces from what is left", pieces, "pieces", shown,
+        f"{place}.batch.left_pieces", "From what is left", pieces, "pieces", shown,
         formula=f"{noun} left ÷ {noun} needed × pieces, whole pieces of it", worked=told(pieces, 4, said.display),
         numbers=f"{told(left, 8, said.display)} ÷ {told(portion.grams, 8, said.display)} × {plan.pieces}", says=says,
         uses=(f"{place}.powder" if portion.name == "powder" else f"{portion.place}.weigh",))

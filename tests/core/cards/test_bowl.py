@@ -12,21 +12,28 @@ def answers(**texts):
     return [answer["shown"] for answer in card(vessel(**texts))["answer"]]
 
 
+def large(**texts):
+    """What stands large on the open card, as shown."""
+    full = card(vessel(**texts))
+    shown = {figure["key"]: figure["shown"] for figure in full["figures"]}
+    return [shown[key] for key in full["large"]]
+
+
 def test_closed_it_tells_the_mixes_and_the_first_water():
-    assert answers() == ["1 mix", "226 g"]
-    assert answers(casts__0__pieces="4", casts__0__batch__bowl="1500 mL") == ["2 mixes", "452 g"]
+    assert large() == ["1 mix", "226 g"] and answers() == ["1 mix"]
+    assert large(casts__0__pieces="4", casts__0__batch__bowl="1500 mL") == ["2 mixes", "452 g"]
 
 
 def test_a_shortage_comes_first_and_then_the_scoop():
-    assert answers(casts__0__pieces="4", casts__0__left="2500 g") == ["2 of 4 pieces", "1 mix"]
-    assert answers(casts__0__left="12 kg") == ["1 mix", "226 g"]
-    assert answers(casts__0__scooped="1120 g") == ["280 g", "14.5 mL"]
-    assert answers(casts__0__scooped_water="350 g")[0] == "1400 g"
+    assert large(casts__0__pieces="4", casts__0__left="2500 g") == ["2 of 4 pieces", "1 mix"]
+    assert large(casts__0__left="12 kg") == ["1 mix", "226 g"]
+    assert large(casts__0__scooped="1120 g") == ["280 g", "14.5 mL"]
+    assert large(casts__0__scooped_water="350 g")[0] == "1400 g"
 
 
 def test_at_most_two_answers_and_four_questions_in_the_open():
     full = card(vessel(casts__0__pieces="4", casts__0__left="1 kg", casts__0__scooped="900 g", casts__0__scooped_water="1 g"))
-    assert len(full["answer"]) == 2 and len(full["fields"]) == 4
+    assert len(full["answer"]) == 1 and len(full["large"]) == 2 and len(full["fields"]) == 4
 
 
 def test_every_ingredient_has_its_own_fold():

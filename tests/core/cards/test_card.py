@@ -13,7 +13,7 @@ PLACES = {"mold": "casts.0.cavity.", "mix": "casts.0.", "bowl": "casts.0.batch."
           "finish": "casts.0.finishing.", "well": "wells.0.fill.", "wax": "wells.0."}
 CARD = {"id", "title", "question", "answer", "waiting", "fields", "more", "figures", "notes", "cautions", "drawing",
         "drawing_text",
-        "actions", "beside", "groups", "timers", "saves", "chapter"}
+        "actions", "beside", "groups", "timers", "saves", "chapter", "large"}
 
 
 @given(bent_vessels())

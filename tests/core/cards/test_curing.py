@@ -24,16 +24,16 @@ def portland(**texts):
 
 def test_nothing_typed_asks_when_it_was_poured():
     shown = card(vessel())
-    assert shown["answer"] == [] and shown["waiting"] == "Type when it was poured, or tap Now."
+    assert shown["answer"] == [] and shown["waiting"] == "Type when, or tap Now."
     assert shown["timers"] == [] and shown["saves"] == []
     assert names(shown["fields"]) == ["poured_at", "temperature"]
 
 
 def test_once_poured_it_tells_when_to_demold_and_to_fill():
     shown = card(vessel(casts__0__curing__poured_at=POURED))
-    assert [(each["label"], len(each["shown"]) < 22) for each in shown["answer"]] == [("Demold", True), ("Ready to fill", True)]
+    assert [(each["label"], len(each["shown"]) < 22) for each in shown["answer"]] == [("Fill", True)]
     assert shown["timers"][0] == {"label": "Demold", "due": "2026-11-24T10:45"}
-    assert shown["timers"][-1]["label"] == "Ready to fill"
+    assert shown["timers"][-1]["label"] == "Fill"
     assert [each["due"] for each in shown["timers"]] == sorted(each["due"] for each in shown["timers"])
     assert shown["saves"] == [{"label": "Put it into my calendar", "ask": "calendar", "place": "casts.0"}]
 

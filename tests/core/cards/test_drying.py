@@ -21,7 +21,7 @@ def asked(part):
 
 def test_before_any_weighing_it_says_what_to_do():
     shown = card()
-    assert shown["answer"] == [] and shown["waiting"] == "Weigh the vessel, and again tomorrow."
+    assert shown["answer"] == [] and shown["waiting"] == "Weigh it now, and tomorrow."
     assert asked(shown["fields"]) == ["dry_weight"] and shown["groups"] == [] and shown["drawing"] == ""
     assert shown["actions"] == [{"label": "Weigh it", "append": f"{AT}.weights", "value": {"weight": "", "at": ""}}]
 
@@ -38,7 +38,7 @@ def test_the_newest_weighing_is_asked_in_the_open_and_older_ones_in_groups():
 
 def test_the_closed_card_tells_the_water_and_the_day():
     assert [(each["label"], each["shown"]) for each in card(ROWS, dry_weight="900 g")["answer"]] == [
-        ("Water left", "18 g"), ("Dry about", "Wed, Nov 25")]
+        ("Water left", "18 g"), ("Dry", "Wed, Nov 25")]
     assert [each["label"] for each in card([("2026-11-20T09:00", "902 g")], dry_weight="900 g")["answer"]] == [
         "Water left", "Dry since"]
 

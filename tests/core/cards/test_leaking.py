@@ -33,7 +33,7 @@ def test_the_closed_card_tells_the_outcome(texts, label, shown):
 
 
 @pytest.mark.parametrize(("texts", "words"), [
-    ({}, "fill it with water"), ({"dry": "1000 g"}, "fill it with water"), ({"filled": "1640 g"}, "Leave it for a day"),
+    ({}, "Weigh it dry"), ({"dry": "1000 g"}, "fill it with water"), ({"filled": "1640 g"}, "again after a day"),
     ({"filled": "wet"}, "Mend the entry")])
 def test_it_says_what_to_do_next(texts, words):
     shown = card(**texts)

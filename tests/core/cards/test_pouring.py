@@ -22,12 +22,13 @@ def test_an_empty_log_asks_for_a_pour_in_one_line():
 
 def test_a_log_without_a_rest_says_what_to_weigh():
     waiting = card({"powder": "1200 g"})["waiting"]
-    assert "left over" in waiting and len(waiting) <= 60
+    assert "the rest" in waiting and len(waiting) <= 60
 
 
-def test_the_closed_card_tells_density_and_allowance():
-    assert [each["label"] for each in card(POUR, POUR)["answer"]] == ["Your mix", "Allowance to plan"]
-    assert [each["label"] for each in card(POUR)["answer"]] == ["Your mix", "Needed beyond the mold"]
+def test_the_closed_card_tells_the_density_and_the_open_one_the_allowance_too():
+    assert [each["label"] for each in card(POUR, POUR)["answer"]] == ["Your mix"]
+    assert card(POUR, POUR)["large"] == ["casts.0.pouring.density", "casts.0.pouring.allowance"]
+    assert card(POUR)["large"] == ["casts.0.pouring.density", "casts.0.pouring.needed"]
     assert all(len(each["shown"]) <= 12 for each in card(POUR, POUR)["answer"])
 
 

@@ -19,10 +19,10 @@ def test_the_closed_cards_carry_what_to_weigh():
 
 
 @pytest.mark.parametrize(("path", "text", "name", "words"), [
-    ("casts.0.cavity.readings.0.water", "", "mix", "once the mold is measured"),
+    ("casts.0.cavity.readings.0.water", "", "mix", "Once the mold is measured"),
     ("casts.0.mix.powder.kind", "own", "mix", "particle density of your powder"),
     ("casts.0.allowance", "lots", "mix", "Mend the entry"),
-    ("wells.0.fill.readings.0.water", "", "wax", "once the well is measured"),
+    ("wells.0.fill.readings.0.water", "", "wax", "Once the well is measured"),
     ("wells.0.wax.density_poured", "", "wax", "density of your wax"),
     ("wells.0.fragrance.load", "lots", "wax", "Mend the entry"),
 ])

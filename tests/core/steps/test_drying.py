@@ -64,7 +64,7 @@ def test_a_drying_vessel_is_told_when():
     assert START + 72 * HOUR < dryness.dry_at < START + 240 * HOUR
     assert dryness.dry_at == pytest.approx(START + figures["dry_at"].value * HOUR)
     assert "ln(" in figures["dry_at"].numbers and "90 % sure" in figures["dry_at"].says
-    assert figures["dry_at"].label == "Dry about" and "4 weighings" in figures["dry_at"].spread
+    assert figures["dry_at"].label == "Dry" and "4 weighings" in figures["dry_at"].spread
     assert figures["halving"].unit == "h" and 20 < figures["halving"].value < 60
     assert figures["lost_in_a_day"].value == pytest.approx(6) and "Not steady yet" in figures["lost_in_a_day"].says
 

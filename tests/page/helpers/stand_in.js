@@ -6,7 +6,7 @@ const field = (path, label, kind, record, more = {}) => ({
 });
 const mended = (made) => (/[a-z]{4}/.test(made.value) ? { ...made, fault: `${made.label} can't be read. Type it again.` } : made);
 const card = (id, title, more) => ({
-  id, title, question: "", waiting: "Type a weight.", fields: [], more: [], answer: [], figures: [], notes: [], cautions: [],
+  id, title, question: "", waiting: "Type a weight.", fields: [], more: [], answer: [], large: [], figures: [], notes: [], cautions: [],
   beside: null, drawing: "", drawing_text: "", actions: [], groups: [], timers: [], saves: [], chapter: "", ...more,
 });
 
@@ -41,7 +41,7 @@ function castCards(record, place) {
   return [
     card(`mold${number}`, `Mold${number}`, {
       chapter: "Cast", fields: [weight, field(at("binder"), "Binder", "choice", record, { choices: [...BINDERS, ...SANDS] })],
-      answer: weight.value ? [{ label: "Volume", shown: "642 mL", key: "volume" }] : [], drawing: CHART, drawing_text: "A chart.",
+      answer: weight.value ? [{ label: "Volume", shown: "642 mL", key: "volume" }] : [], large: ["volume"], drawing: CHART, drawing_text: "A chart.",
       actions: [{ label: "My materials", go: "#/materials" }, { label: "Clear the weight", clear: [at("weight"), at("binder")] }],
     }),
     card(`log${number}`, `Log${number}`, {
