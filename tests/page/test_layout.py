@@ -32,7 +32,7 @@ def test_nothing_scrolls_sideways(another_phone, screen, text):
         maker.opens(place)
         maker.page.evaluate(f"document.documentElement.style.fontSize = '{text * 100}%'")
         if "demo" in place:
-            maker.reads("Mix", "1611 g")
+            maker.reads("Mix", "3152 g")
             for card in titles(maker):
                 maker.opens_card(card)
                 assert overflow(maker.page) <= 0, (place, card)
@@ -107,7 +107,7 @@ CONTRAST = """() => {
 def test_contrast(another_phone, scheme):
     maker = another_phone(color_scheme=scheme)
     maker.opens(PLACES["demo"])
-    maker.reads("Mix", "1611 g")
+    maker.reads("Mix", "3152 g")
     assert seen_well(maker) > 50
 
 
