@@ -77,8 +77,10 @@ def _share(request: dict[str, Any]) -> dict[str, Any]:
         raise link.LinkError("There is no vessel here to share.")
     said = understand(record, display_of(whole(request.get("settings"))))
     address = str(request.get("address", "")).partition("#")[0]
-    texts = {path: "" if is_private(path) else text for path, text in {**said.texts, **said.canonical}.items()}
-    full = f"{address}#{link.to_fragment(tree.copy_with(record, texts))}"
+    if not tree.within_limits(record):
+        raise link.LinkError("There is no vessel here that a link could hold.")
+    plain = tree.without(tree.copy_with(record, {**said.texts, **said.canonical}), is_private)
+    full = f"{address}#{link.to_fragment(plain)}"
     name = said.text("name").strip() or "this vessel"
     try:
         return {"link": full, "qr": qr(full), "qr_label": f"QR code of the link to {name}"}

@@ -8,6 +8,7 @@ from brimbook.cast.recipe import Recipe
 from brimbook.figure import Figure
 from brimbook.quantity.show import Display
 from brimbook.record.said import Said, understand
+from brimbook.record.tree import item_of
 from brimbook.steps.bowl import bowl
 from brimbook.steps.clamping import clamping
 from brimbook.steps.curing import Schedule, curing
@@ -24,10 +25,14 @@ from brimbook.steps.recipe import recipe_of
 
 @dataclass
 class Answer:
-    """Everything worked out from a record; what is found for one cast or fill stands under its path."""
+    """Everything worked out from a record; what is found for one cast or fill stands under its path.
+
+    by_item holds the same figures as figures, those of each cast and well by themselves.
+    """
 
     said: Said
     figures: dict[str, Figure] = field(default_factory=dict)
+    by_item: dict[str, dict[str, Figure]] = field(default_factory=dict)
     rooms: dict[str, Measurement] = field(default_factory=dict)
     recipes: dict[str, Recipe] = field(default_factory=dict)
     plans: dict[str, Plan] = field(default_factory=dict)
@@ -40,7 +45,9 @@ class Answer:
 
         figures: worked out, in the order they are told [figures].
         """
-        self.figures.update({figure.key: figure for figure in figures})
+        for figure in figures:
+            self.figures[figure.key] = figure
+            self.by_item.setdefault(item_of(figure.key), {})[figure.key] = figure
 
 
 def work_out(record: dict[str, Any], display: Display = Display()) -> Answer:

@@ -170,3 +170,11 @@ def test_with_a_comma_no_figure_keeps_a_decimal_point(settings):
                         figure["working"]["spread"],
                         *(constant["shown"] for constant in figure["working"]["constants"])]
                 assert not [text for text in told if re.search(r"\d\.\d", text)]
+
+
+@pytest.mark.parametrize("price", ["18.50", 18.5, ["18.50"], {"a": "18.50"}, [{"a": ["18.50"]}]], ids=repr)
+def test_no_price_is_shared_however_a_record_is_bent(price):
+    record = vessel()
+    record["casts"][0]["mix"]["powder"]["pack_price"] = price
+    link = ask("share", record=record, settings={}, address="https://example.org/")["link"]
+    assert "18.5" not in json.dumps(ask("open_link", fragment=link.partition("#")[2], settings={})["record"])

@@ -197,3 +197,18 @@ def test_pours_are_logged_newest_first_and_what_is_folded_stays_so(maker):
     maker.field("Pour", "Mix left over").first.blur()
     maker.reads("Pour", "Your mix")
     assert not is_open(maker, "Pour 1") and is_open(maker, "Pour 2")
+
+
+def test_sand_comes_into_the_parts_and_goes_out_of_them(maker):
+    maker.opens()
+    maker.taps_digits("640")
+    maker.page.keyboard.press("Escape")
+    maker.opens_card("Mix")
+    maker.card("Mix").get_by_role("button", name="Add an ingredient").tap()
+    maker.card("Mix").get_by_label("Material", exact=True).select_option("sand")
+    maker.reads("Mix", "silica sand")
+    assert maker.field("Mix", "Powder : Silica sand : water").input_value() == "1:1:0.25"
+    maker.card("Mix").get_by_role("button", name="Remove this ingredient").tap()
+    maker.reads("Mix", "1205 g", "301 g")
+    maker.page.get_by_role("button", name="Undo").tap()
+    maker.reads("Mix", "silica sand")

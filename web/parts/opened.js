@@ -179,7 +179,7 @@ export const openedHand = { textAt, type, leave, choose };
 export function act(action) {
   if (action.append) add(action);
   else if (action.clear) takeAway("Cleared.", withTexts(opened.record, Object.fromEntries(action.clear.map((path) => [path, ""]))));
-  else removeItem(action.remove);
+  else removeItem(action);
 }
 
 function add({ append, value, sets = {} }) {
@@ -188,13 +188,13 @@ function add({ append, value, sets = {} }) {
   change(withTexts(withItem(before, append, value), sets));
 }
 
-/** A card that was all about the item goes with it, and the items after it move up. */
-function removeItem(place) {
+/** A card that was all about the item goes with it, and the items after it move up. What it sets lies outside the list. */
+function removeItem({ remove: place, sets = {} }) {
   const card = opened.sheet.cards.find(({ id }) => id === opened.openCard);
   const fields = card ? fieldsOf(card) : [];
   if (fields.length && fields.every(({ path }) => path.startsWith(`${place}.`))) openCard("");
   opened.folds.clear();
-  takeAway("Removed.", withoutItem(opened.record, place));
+  takeAway("Removed.", withTexts(withoutItem(opened.record, place), sets));
 }
 
 function takeAway(words, record) {

@@ -59,11 +59,11 @@ def ask(said: Said, path: str, label: str = "", choices: list[dict[str, Any]] | 
         value = localize(said.canonical[path], said.display)
     elif leaf.kind == "choice" and not value:
         value = leaf.usual
-    faults = [fault.sentence for fault in said.faults if fault.path == path]
+    fault = said.fault_at(path)
     return {
         "path": path, "label": label or leaf.label, "kind": "choice" if choices else leaf.kind, "value": value,
-        "unit": bare_unit(leaf, said.display), "echo": "" if faults else echo(said, path),
-        "fault": faults[0] if faults else "", "note": _note(said, path, usual), "hint": leaf.hint,
+        "unit": bare_unit(leaf, said.display), "echo": "" if fault else echo(said, path),
+        "fault": fault, "note": _note(said, path, usual), "hint": leaf.hint,
         "keys": keys(leaf.kind, said.display), "choices": choices,
     }
 
@@ -80,10 +80,9 @@ def plain_choice(choice: Choice, sets: dict[str, str] | None = None) -> dict[str
 def _note(said: Said, path: str, usual: str) -> str:
     """A word where what was typed is allowed but unlikely, or where the usual value stands in."""
     leaf, value = leaf_at(path), said.values.get(path)
+    usual = usual or leaf.usual
     if usual and not said.typed(path) and leaf.kind != "choice":
         return f"Empty, so {localize(usual, said.display)} is taken."
-    if leaf.usual and path in said.texts and not said.typed(path) and leaf.kind != "choice":
-        return f"Empty, so {localize(leaf.usual, said.display)} is taken."
     if path.endswith("fragrance.load") and value is not None and 0 < value < 0.005:
         meant = show.percent(value * 100, said.display)
         return f"That is {show.percent(value, said.display, 2)}, very little. Did you mean {meant}?"

@@ -8,6 +8,7 @@ from brimbook.figure import Figure
 from brimbook.record.said import Said
 from brimbook.steps import cautions
 from brimbook.steps.facts import name_of, stands_in
+from brimbook.steps.recipe import others_of
 from brimbook.work_out import Answer
 
 
@@ -52,8 +53,7 @@ def _more(said: Said, place: str) -> list[dict[str, Any]]:
 def _groups(said: Said, place: str) -> list[dict[str, Any]]:
     """One for each ingredient beside the powder, and one for the water."""
     found = []
-    for row in range(said.count(f"{place}.mix.others")):
-        other = f"{place}.mix.others.{row}"
+    for row, other in enumerate(others_of(said, f"{place}.mix")):
         name = name_of(said, other) or f"Ingredient {row + 2}"
         fields = [ask(said, f"{other}.scooped"), ask(said, f"{other}.left")]
         found.append(group(f"{other}.bowl", name, _summary(said, f"{other}.scooped", f"{other}.left"), fields))
@@ -62,11 +62,10 @@ def _groups(said: Said, place: str) -> list[dict[str, Any]]:
 
 
 def _summary(said: Said, *paths: str) -> str:
-    if any(fault.path in paths for fault in said.faults):
+    if any(said.fault_at(path) for path in paths):
         return "Mend the entry that is marked."
     return "Filled in." if any(said.typed(path) for path in paths) else "As planned."
 
 
 def _waiting(answer: Answer, place: str) -> str:
-    marked = any(fault.path.startswith(f"{place}.") for fault in answer.said.faults)
-    return "Mend the entry that is marked." if marked else "Once the mix is known."
+    return "Mend the entry that is marked." if answer.said.is_marked_below(place) else "Once the mix is known."

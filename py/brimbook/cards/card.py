@@ -3,6 +3,7 @@
 from typing import Any
 
 from brimbook.figure import Figure
+from brimbook.record.tree import item_of
 from brimbook.steps.cautions import Caution
 from brimbook.work_out import Answer
 
@@ -17,7 +18,7 @@ def figures_below(answer: Answer, place: str) -> dict[str, Figure]:
     answer: everything worked out [answer].
     place: a part of the record [text].
     """
-    below = {key.removeprefix(f"{place}."): figure for key, figure in answer.figures.items()
+    below = {key.removeprefix(f"{place}."): figure for key, figure in answer.by_item.get(item_of(place), {}).items()
              if key.startswith(f"{place}.")}
     apart = APART if place.count(".") == 1 else ()
     return {name: figure for name, figure in below.items() if name.partition(".")[0] not in apart}

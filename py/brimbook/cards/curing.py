@@ -6,12 +6,14 @@ from brimbook.cards.asking import ask
 from brimbook.cards.card import card, group
 from brimbook.figure import Figure
 from brimbook.quantity import show
-from brimbook.quantity.moments import moment_text
+from brimbook.quantity.moments import moment_text, show_moment
 from brimbook.record.said import Said, localize
 from brimbook.steps import cautions
-from brimbook.steps.curing import damp_stands_in
+from brimbook.steps.damp import damp_stands_in
 from brimbook.steps.facts import fact, stands_in
 from brimbook.steps.mold_heat import mix_of
+from brimbook.steps.poured import logged_at
+from brimbook.steps.wetting import AFTER_TEST, was_filled
 from brimbook.work_out import Answer, has_own_bowl
 
 # So many of the newest readings stand in the open.
@@ -33,13 +35,26 @@ def cure_card(answer: Answer, place: str) -> dict[str, Any]:
     return card(
         place, "cure", "Clock", "When was it poured?", answer=("demold", "fill") if schedule.events else (),
         closed=("fill",) if schedule.events else (),
-        waiting=schedule.waiting or "Type when, or tap Now.", fields=[ask(said, f"{at}.poured_at"), ask(said, f"{at}.temperature"), *first],
+        waiting=schedule.waiting or "Type when, or tap Now.", fields=[_poured_field(said, place), ask(said, f"{at}.temperature"), *first],
         more=[ask(said, f"{at}.damp", usual=damp_stands_in(said, place).text), ask(said, f"{at}.dry"),
               ask(said, f"{at}.before_filling")],
-        figures=figures, notes=(*schedule.notes, *_told(figures)), cautions=cautions.CURE,
+        figures=figures, notes=(*schedule.notes, *_told(figures), *_wetted(said, place, figures)), cautions=cautions.CURE,
         groups=(*_setting(said, place, powder, own, known), _log(said, at)),
         timers=tuple({"label": event.label, "due": moment_text(event.at)} for event in schedule.events),
         saves=({"label": "Put it into my calendar", "ask": "calendar", "place": place},) if schedule.events else ())
+
+
+def _poured_field(said: Said, place: str) -> dict[str, Any]:
+    """The moment of the pour; what stands in for it was logged with the pour."""
+    path = f"{place}.curing.poured_at"
+    field, logged = ask(said, path), logged_at(said, place)
+    if said.typed(path) or logged is None:
+        return field
+    return {**field, "note": f"Empty, so the newest pour's is taken: {show_moment(logged)}."}
+
+
+def _wetted(said: Said, place: str, figures: dict[str, Figure]) -> tuple[str, ...]:
+    return (AFTER_TEST,) if "fill" in figures and was_filled(said, place) else ()
 
 
 def _told(figures: dict[str, Figure]) -> list[str]:

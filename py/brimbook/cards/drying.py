@@ -10,6 +10,7 @@ from brimbook.quantity.moments import show_moment
 from brimbook.quantity.show import Display, small_mass
 from brimbook.record.said import Said
 from brimbook.steps import cautions
+from brimbook.steps.wetting import AFTER_TEST, was_filled
 from brimbook.work_out import Answer
 
 
@@ -24,10 +25,13 @@ def dry_card(answer: Answer, place: str) -> dict[str, Any]:
     newest = [ask(said, f"{at}.weights.{count - 1}.{name}", label)
               for name, label in (("weight", "Weight now"), ("at", "Weighed"))] if count else []
     return card(
-        place, "dry", "Dry", "What does the vessel weigh now?", answer=("left", "dry_at"), waiting=_waiting(said, at, count),
+        place, "dry", "Dry", "What does the vessel weigh now?", answer=("left", "dry_at"),
+        closed=("dry_at",) if f"{at}.dry_at" in answer.figures else ("left",), waiting=_waiting(said, at, count),
         fields=[*newest, ask(said, f"{at}.dry_weight")],
         more=[ask(said, f"{at}.margin"), ask(said, f"{at}.steady"), ask(said, f"{at}.readability", usual=_step(said))],
-        figures=figures_below(answer, at), notes=(*(dryness.notes if dryness else ()), *_told(answer, at)),
+        figures=figures_below(answer, at), notes=(
+            *(dryness.notes if dryness else ()), *_told(answer, at),
+            *((AFTER_TEST,) if dryness is not None and was_filled(said, place) else ())),
         cautions=cautions.DRY, groups=tuple(_older(said, at, row) for row in reversed(range(count - 1))),
         actions=_actions(at, count), drawing=drawn(dryness) if dryness else "",
         drawing_text=in_words(dryness) if dryness else "")

@@ -9,6 +9,8 @@ from brimbook.steps import cautions
 from brimbook.steps.finishing import COATS
 from brimbook.work_out import Answer
 
+_BARE = "No sealer is planned: hot wax soaks into a bare wall, and an unsealed vessel can burn like a wick."
+_LINE = 34
 _ROUND, _OUTLINE = ("top", "bottom", "height"), ("outline", "height")
 
 
@@ -22,15 +24,23 @@ def finish_card(answer: Answer, place: str) -> dict[str, Any]:
     names = _OUTLINE if said.value(f"{at}.shape") == "outline" else _ROUND
     return card(
         place, "finish", "Finish", "How large is it inside, to be sealed?", answer=_answer(figures),
+        closed=_closed(figures),
         waiting=_waiting(said, at), figures=figures, more=[ask(said, f"{at}.inside_area")],
         fields=[ask(said, f"{at}.shape"), *(ask(said, f"{at}.inside_{name}") for name in names)],
         groups=(_outside(said, at, names, figures), *(_coat(said, at, name, label, figures) for name, label, _ in COATS)),
-        cautions=cautions.FINISH)
+        notes=(_BARE,) if said.value(f"{at}.sealer_coats") == 0 else (), cautions=cautions.FINISH)
 
 
 def _answer(figures: dict[str, Any]) -> tuple[str, ...]:
     amounts = [name for name, *_ in COATS if name in figures]
     return tuple(amounts[:2]) if amounts else ()
+
+
+def _closed(figures: dict[str, Any]) -> tuple[str, ...]:
+    """As many amounts as one line of a phone has room for."""
+    names = _answer(figures)
+    told = "   ".join(f"{figures[name].shown} {figures[name].label}" for name in names)
+    return names if len(told) <= _LINE else names[:1]
 
 
 def _outside(said: Said, at: str, names: tuple[str, ...], figures: dict[str, Any]) -> dict[str, Any]:

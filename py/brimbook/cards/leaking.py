@@ -8,7 +8,8 @@ from brimbook.figure import Figure
 from brimbook.quantity.show import Display, small_mass
 from brimbook.record.said import Said
 from brimbook.steps import cautions
-from brimbook.steps.leaking import LABELS
+from brimbook.steps.leaking import LABELS, opening_stand_ins
+from brimbook.steps.wetting import AFTER_TEST
 from brimbook.work_out import Answer
 
 _READINGS = ("dry", "filled", "later", "emptied")
@@ -32,7 +33,7 @@ def leak_card(answer: Answer, place: str) -> dict[str, Any]:
         fields=[ask(said, f"{at}.{name}", usual=said.canonical.get(f"{place}.drying.dry_weight", "") if name == "dry" else "")
                 for name in (*_READINGS, "hours", "air")],
         more=[ask(said, f"{at}.readability", usual=_step(said))], figures=figures, notes=_notes(said, at, figures),
-        cautions=cautions.LEAK, groups=_evaporation(said, at))
+        cautions=cautions.LEAK, groups=_evaporation(said, place, at))
 
 
 def _found(figures: dict[str, Figure]) -> str:
@@ -48,7 +49,8 @@ def _waiting(said: Said, at: str) -> str:
     if any(fault.path.startswith(f"{at}.") for fault in said.faults):
         return "Mend the entry that is marked."
     if not said.typed(f"{at}.filled"):
-        return "Weigh it dry, then filled."
+        known = any(said.typed(path) for path in (f"{at}.dry", f"{at.removesuffix('.leaking')}.drying.dry_weight"))
+        return "Now fill it with water, weigh it." if known else "Weigh it dry, then filled."
     return "" if said.typed(f"{at}.later") else "Weigh it again after a day."
 
 
@@ -59,7 +61,7 @@ def _notes(said: Said, at: str, figures: dict[str, Figure]) -> tuple[str, ...]:
     elif "lost" in figures and said.value(f"{at}.air") in _DRYING:
         notes.append("To tell a leak from what dried off, type what is asked under Drying off, or cover it and repeat.")
     if figures:
-        notes.append("After a leak test, dry it again to a steady weight before any wax goes in.")
+        notes.append(AFTER_TEST)
     return tuple(notes)
 
 
@@ -68,9 +70,11 @@ def _step(said: Said) -> str:
     return small_mass(said.display.readability, Display(mass=said.display.mass_word))
 
 
-def _evaporation(said: Said, at: str) -> tuple[dict[str, Any], ...]:
+def _evaporation(said: Said, place: str, at: str) -> tuple[dict[str, Any], ...]:
     way = said.value(f"{at}.air")
     if way not in _DRYING:
         return ()
-    fields, more = ([ask(said, f"{at}.{name}") for name in names] for names in _DRYING[way])
+    stands_in = {} if said.typed(f"{at}.opening") or said.typed(f"{at}.opening_other") else {
+        name: said.canonical.get(path, "") for name, path in zip(("opening", "opening_other"), opening_stand_ins(said, place))}
+    fields, more = ([ask(said, f"{at}.{name}", usual=stands_in.get(name, "")) for name in names] for names in _DRYING[way])
     return (group(f"{at}.drying", "Drying off", _SUMMARIES[way], fields, more=tuple(more), open=True),)

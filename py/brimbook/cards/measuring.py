@@ -63,8 +63,7 @@ def well_card(answer: Answer, place: str) -> dict[str, Any]:
     sealed = said.value(f"{place}.sealed") == "yes"
     return card(
         place, "well", "Well", _WELL_QUESTIONS[_way(said, fill)], answer=("volume",),
-        waiting=_waiting(said, fill, "Fill the vessel with water to the line where the wax should end, and weigh that "
-                                     "water."), **asked,
+        waiting=_waiting(said, fill, "Fill it with water to the wax line, weigh that."), **asked,
         **_worked(answer, fill), cautions=cautions.WELL if sealed else cautions.UNSEALED_WELL,
         drawing=section.vessel(_profile(said, fill), "water", told),
         drawing_text=f"Section of the vessel, filled with water: {', '.join(told)}.")
@@ -85,7 +84,7 @@ def _way(said: Said, fill: str) -> str:
 
 def _waiting(said: Said, fill: str, with_water: str) -> str:
     """What to do while there is no volume."""
-    if any(fault.path.startswith(f"{fill}.") for fault in said.faults):
+    if said.is_marked_below(fill):
         return "Mend the entry that is marked."
     otherwise = {"dimensions": "Measure it with a ruler, or take the sizes from the drawing.",
                  "dry_filler": "Fill it with dry filler, weigh that, and type what one mL of it weighs."}

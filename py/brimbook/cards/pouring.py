@@ -6,6 +6,8 @@ from typing import Any
 from brimbook.cards.asking import ask
 from brimbook.cards.card import card, figures_below, group
 from brimbook.cards.pour_history import history
+from brimbook.cast.materials import generic
+from brimbook.figure import Figure
 from brimbook.quantity import show
 from brimbook.quantity.moments import show_day
 from brimbook.quantity.read import Bounds, read
@@ -13,6 +15,8 @@ from brimbook.quantity.show import Display
 from brimbook.record.said import Said
 from brimbook.steps import cautions
 from brimbook.steps.facts import name_of
+from brimbook.steps.pour_log import mix_name, of_another_mix
+from brimbook.steps.recipe import others_of
 from brimbook.work_out import Answer
 
 _ANY = Bounds(0.0, 1e15)
@@ -25,17 +29,18 @@ def pour_card(answer: Answer, place: str) -> dict[str, Any]:
     """
     said, count = answer.said, answer.said.count(f"{place}.pours")
     figures = figures_below(answer, f"{place}.pouring")
-    others, cups = said.count(f"{place}.mix.others"), _cups(said, place, count)
-    learned = answer.learned.get(place)
+    others, cups = len(others_of(said, f"{place}.mix")), _cups(said, place, count)
+    learned, apart = answer.learned.get(place), set(of_another_mix(said, place))
     drawing, drawing_text = history(learned, said.display) if learned is not None else ("", "")
     return card(
         place, "pour", "Pour", "What was really weighed, and left over?", waiting=_waiting(count), fields=[],
         more=_flow_fields(said, place), figures=figures,
         closed=("density",),
         answer=("density", "allowance" if f"{place}.pouring.allowance" in answer.figures else "needed"),
-        notes=_notes(answer, place), cautions=cautions.POUR,
+        notes=(*_notes(answer, place), *_apart_notes(said, place, sorted(apart))), cautions=cautions.POUR,
         drawing=drawing, drawing_text=drawing_text,
-        groups=tuple(_pour(answer, place, row, row == count - 1, cups[row], others) for row in reversed(range(count))),
+        groups=tuple(_pour(answer, place, row, row == count - 1, cups[row], others, row in apart)
+                     for row in reversed(range(count))),
         actions=({"label": "Log a pour", "append": f"{place}.pours", "value": _planned(answer, place)},))
 
 
@@ -60,18 +65,35 @@ def _notes(answer: Answer, place: str) -> tuple[str, ...]:
     return tuple(notes)
 
 
-def _pour(answer: Answer, place: str, row: int, newest: bool, cup: dict[str, str], others: int) -> dict[str, Any]:
+def _apart_notes(said: Said, place: str, rows: list[int]) -> tuple[str, ...]:
+    """A sentence for each other mix that pours of this log were of."""
+    pours: dict[str, list[str]] = {}
+    for row in rows:
+        pours.setdefault(said.text(f"{place}.pours.{row}.of").strip(), []).append(str(row + 1))
+    return tuple(f"{'Pour' if len(numbers) == 1 else 'Pours'} {', '.join(numbers)} "
+                 f"{'was' if len(numbers) == 1 else 'were'} of another mix ({_mix_told(mix)}): kept, and not counted."
+                 for mix, numbers in pours.items())
+
+
+def _mix_told(mix: str) -> str:
+    kinds = [kind.removeprefix("mine: ") for kind in mix.split(" + ")]
+    return " + ".join(generic(kind).label if generic(kind) else kind for kind in kinds)
+
+
+def _pour(answer: Answer, place: str, row: int, newest: bool, cup: dict[str, str], others: int,
+          apart: bool) -> dict[str, Any]:
     said, pour = answer.said, f"{place}.pours.{row}"
     open_still = not any(said.typed(f"{pour}.{name}") for name in ("left_over", "short", "cup_full"))
-    usual = {**_by_the_recipe(answer, place, pour), **cup, "pieces": said.canonical.get(f"{place}.pieces", "1")}
+    usual = {**({} if apart else _by_the_recipe(answer, place, pour)), **cup,
+             "pieces": said.canonical.get(f"{place}.pieces", "1")}
 
     def field(name: str, label: str = "") -> dict[str, Any]:
         return ask(said, f"{pour}.{name}", label, usual=usual.get(name, ""))
 
     weighed = [field(f"others.{other}.weighed", f"{_ingredient(said, place, other)} weighed") for other in range(others)]
-    rest = ("cup_full", "cup_empty", "cup_volume", "spread_1", "spread_2", "when", "notes")
+    rest = ("cup_full", "cup_empty", "cup_volume", "spread_1", "spread_2", "when", *(("of",) if said.typed(f"{pour}.of") else ()), "notes")
     return group(
-        pour, f"Pour {row + 1}", _summary(answer, place, row),
+        pour, f"Pour {row + 1}", _summary(answer, place, row, apart),
         [field(name) for name in ("powder", "water", "left_over", "pieces")],
         more=(field("short"), *weighed, *(field(name) for name in rest)),
         actions=({"label": "Remove this pour", "remove": pour},), open=newest and open_still)
@@ -101,14 +123,21 @@ def _cups(said: Said, place: str, count: int) -> list[dict[str, str]]:
     return cups
 
 
-def _summary(answer: Answer, place: str, row: int) -> str:
+def _summary(answer: Answer, place: str, row: int, apart: bool) -> str:
     """The day, and what the pour told, in one short line."""
+    if answer.said.is_marked_below(f"{place}.pours.{row}"):
+        return "Mend the entry that is marked."
     when, figures = answer.said.value(f"{place}.pours.{row}.when"), answer.figures
     told = [show_day(when)] if when is not None else []
+    told += ["of another mix"] if apart else []
     cup, needed = (figures.get(f"{place}.pouring.{name}_{row + 1}") for name in ("cup", "needed"))
     told += [cup.shown] if cup is not None else []
-    told += [f"needed {needed.shown} more"] if needed is not None else []
+    told += [_needed_told(needed, answer.said.display)] if needed is not None else []
     return " · ".join(told)
+
+
+def _needed_told(needed: Figure, display: Display) -> str:
+    return f"needed {show.percent(abs(needed.value), display)} {'more' if needed.value >= 0 else 'less'}"
 
 
 def _planned(answer: Answer, place: str) -> dict[str, Any]:
@@ -116,15 +145,28 @@ def _planned(answer: Answer, place: str) -> dict[str, Any]:
     said, plan = answer.said, answer.plans.get(place)
     if plan is None:
         return {"when": ""}
-    scooped = said.value(f"{place}.scooped")
-    scale = scooped / plan.portions[0].grams if scooped else 1.0
-    instead = {"powder": scooped, "water": said.value(f"{place}.scooped_water")}
-    for portion in plan.portions[1:-1]:
-        instead[portion.name] = said.value(f"{portion.place}.scooped")
-    grams = {portion.name: instead[portion.name] or portion.grams * scale for portion in plan.portions}
-    others = [{"weighed": _written(grams[portion.name], said.display)} for portion in plan.portions[1:-1]]
-    value = {"when": "", "powder": _written(grams["powder"], said.display), "water": _written(grams["water"], said.display)}
+    scale, pieces = _one_mix(answer, place)
+    grams = {portion.name: _written(portion.grams * scale, said.display) for portion in plan.portions}
+    others = [{"weighed": grams[portion.name]} for portion in plan.portions[1:-1]]
+    value = {"when": "", "powder": grams["powder"], "water": grams["water"], "pieces": str(pieces), "of": mix_name(said, place)}
     return {**value, "others": others} if others else value
+
+
+def _one_mix(answer: Answer, place: str) -> tuple[float, int]:
+    """The share of the plan that is in the bowl, and its pieces: one mix, as it was scooped and filled up to match.
+
+    Where the mixes are of several molds, or of parts of a piece, it is all of the plan.
+    """
+    plan, figures = answer.plans[place], answer.figures
+    first, volume = plan.filled[0], figures.get(f"{place}.batch.mix_1.volume")
+    factor = figures.get(f"{place}.batch.scooped.factor")
+    scooped = factor.value if factor is not None else 1.0
+    if volume is None:
+        return scooped, first.pieces
+    pieces = int(volume.value / (first.volume * (1 + plan.allowance)) + 1e-6)
+    if len(plan.filled) > 1 or pieces < 1:
+        return 1.0, first.pieces
+    return scooped * pieces / first.pieces, pieces
 
 
 def _written(grams: float, display: Display) -> str:

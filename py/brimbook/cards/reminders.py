@@ -2,11 +2,12 @@
 
 import re
 import unicodedata
+import zlib
 from typing import Any
 
 from brimbook.draw.calendar import Entry, calendar
 from brimbook.quantity.error import QuantityError
-from brimbook.quantity.moments import read_moment
+from brimbook.quantity.moments import DAY, HOUR, read_moment
 from brimbook.record.said import Said
 from brimbook.steps import cautions
 from brimbook.steps.aging import roughly
@@ -16,8 +17,11 @@ from brimbook.work_out import Answer
 
 _STAMP = re.compile(r"[0-9]{8}T[0-9]{6}Z")
 _LONGEST_NAME = 60
+# Nobody unwraps, seals or fills at night: only demolding rings then. The others ring in the morning [s of the day].
+_MORNING, _NIGHT = 8 * HOUR, 21 * HOUR
 # What can hurt at a step of the schedule.
-_CAUTIONS: dict[str, Caution] = {"demold": cautions.FRESH_CAST, "damp_until": cautions.FRESH_CAST, "fill": cautions.DAMP_VESSEL}
+_CAUTIONS: dict[str, Caution] = {"demold": cautions.FRESH_CAST, "damp_until": cautions.FRESH_CAST, "dry": cautions.COATINGS,
+                               "fill": cautions.DAMP_VESSEL}
 
 
 def reminders(answer: Answer, place: Any, now: Any, stamp: Any) -> dict[str, str]:
@@ -48,9 +52,23 @@ def _entry(said: Said, place: str, event: Event, alarm: bool) -> Entry:
     caution = _CAUTIONS.get(event.name)
     hurts = [f"{caution.title}. {caution.sentence}"] if caution else []
     # The same id at a second import, so that a calendar moves the entry and does not double it.
-    vessel = _plain(said.text("id")) or _plain(_name(said)) or "vessel"
+    vessel = _plain(said.text("id")) or _id_by_name(_name(said))
     title = f"{name}: {event.label[0].lower()}{event.label[1:]}"
-    return Entry(f"{vessel}-{number}-{event.name}@brimbook", title, event.at, "\n".join([event.note, *off, *hurts]), alarm)
+    return Entry(f"{vessel}-{number}-{event.name}@brimbook", title, event.at, "\n".join([event.note, *off, *hurts]), alarm,
+                 _until_morning(event))
+
+
+def _until_morning(event: Event) -> float:
+    """How long after its moment a step rings [s]."""
+    clock = event.at % DAY
+    if event.name == "demold" or _MORNING <= clock <= _NIGHT:
+        return 0.0
+    return _MORNING - clock + (DAY if clock > _NIGHT else 0.0)
+
+
+def _id_by_name(name: str) -> str:
+    """An id for a vessel that has none; names in letters of any script differ in it."""
+    return f"{_plain(name) or 'vessel'}-{zlib.crc32(name.encode('utf-8', 'replace')):08x}"
 
 
 def _name(said: Said) -> str:

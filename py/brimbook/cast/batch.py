@@ -135,7 +135,10 @@ def _together(molds: tuple[Mold, ...], rows: list[int], bowl: float | None, most
     """Several molds: the least number of mixes for which spreading the largest pieces first works out."""
     total = sum(molds[row].pieces for row in rows)
     by_volume = 1 if bowl is None else math.ceil(sum(molds[row].pieces * molds[row].volume for row in rows) / bowl - _SLACK)
-    tried = (_spread(molds, rows, number, bowl, most) for number in range(max(1, min(by_volume, total)), total + 1))
+    by_hand = max(math.ceil(molds[row].pieces / (molds[row].at_hand or molds[row].pieces)) for row in rows)
+    by_time = 1 if most is None else math.ceil(total / max(1, most))
+    fewest = min(max(1, by_volume, by_hand, by_time), total)
+    tried = (_spread(molds, rows, number, bowl, most) for number in range(fewest, total + 1))
     filled = next(each for each in tried if each is not None)
     return [Mixes(filled.count(pieces), pieces) for pieces in dict.fromkeys(filled)]
 

@@ -11,7 +11,8 @@ class Material:
     """A material as the shelf offers it.
 
     facts are leaves of a material with their texts and where each comes from; dose is
-    the text of a usual share, and ratio that of a usual powder to water.
+    the text of a usual share, base what that is a share of, and ratio the text of a usual
+    powder to water.
     """
 
     kind: str
@@ -20,6 +21,7 @@ class Material:
     hint: str
     facts: dict[str, tuple[str, Source]]
     dose: str = ""
+    base: str = "binder"
     ratio: str = ""
 
     def texts(self) -> dict[str, str]:
@@ -70,7 +72,7 @@ GENERIC = (
     Material("titanium_white", "pigment", "Titanium white", "Rutile.",
              _grain("4.20 g/mL", sources.MINERALS, most=("10 %", sources.PIGMENT_LIMIT)), dose="3 %"),
     Material("glass_fiber", "fiber", "Alkali-resistant glass fiber", "Chopped, for premix.",
-             _grain("2.70 g/mL", _MEMORY, most=("5 %", _MEMORY)), dose="2 %"),
+             _grain("2.70 g/mL", _MEMORY, most=("5 %", _MEMORY)), dose="2 %", base="mix"),
     Material("plastic_fiber", "fiber", "Polypropylene fiber", "Fine: against shrinkage cracks.",
              _grain("0.91 g/mL", sources.POLYPROPYLENE, most=("1 %", _MEMORY)), dose="0.2 %"),
     Material("plasticizer", "plasticizer", "High-range plasticizer, liquid", "About a third solids.",

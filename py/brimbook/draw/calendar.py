@@ -3,7 +3,7 @@
 import unicodedata
 from dataclasses import dataclass
 
-from brimbook.quantity.moments import at
+from brimbook.quantity.moments import MINUTE, at
 
 _LONGEST = 75  # octets of a line, without its end
 _ESCAPED = str.maketrans({"\\": "\\\\", ";": "\\;", ",": "\\,", "\n": "\\n"})
@@ -11,13 +11,15 @@ _ESCAPED = str.maketrans({"\\": "\\\\", ";": "\\;", ",": "\\,", "\n": "\\n"})
 
 @dataclass(frozen=True)
 class Entry:
-    """One entry of a calendar: an id that stays the same, its title, its moment [s since 2000], what to do, with an alarm."""
+    """One entry of a calendar: an id that stays the same, its title, its moment [s since 2000], what to do, with an alarm,
+    and how long after its moment that rings [s]."""
 
     uid: str
     title: str
     at: float
     text: str
     alarm: bool
+    rings_after: float = 0.0
 
 
 def calendar(entries: list[Entry], stamp: str) -> str:
@@ -35,10 +37,14 @@ def calendar(entries: list[Entry], stamp: str) -> str:
 def _event(entry: Entry, stamp: str) -> list[str]:
     title = _escaped(entry.title)
     # An alarm whose time is over would ring at once on some devices.
-    alarm = ["BEGIN:VALARM", "ACTION:DISPLAY", f"DESCRIPTION:{title}", "TRIGGER:PT0S", "END:VALARM"] if entry.alarm else []
+    alarm = ["BEGIN:VALARM", "ACTION:DISPLAY", f"DESCRIPTION:{title}", _trigger(entry.rings_after), "END:VALARM"] if entry.alarm else []
     return ["BEGIN:VEVENT", f"UID:{_escaped(entry.uid)}", f"DTSTAMP:{stamp}", f"DTSTART:{_floating(entry.at)}",
             "DURATION:PT15M", f"SUMMARY:{title}", f"DESCRIPTION:{_escaped(entry.text)}", "TRANSP:TRANSPARENT", *alarm,
             "END:VEVENT"]
+
+
+def _trigger(seconds: float) -> str:
+    return f"TRIGGER:PT{round(seconds / MINUTE)}M" if seconds else "TRIGGER:PT0S"
 
 
 def _floating(seconds: float) -> str:

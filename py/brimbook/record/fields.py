@@ -5,6 +5,7 @@ number keeps its unit and nothing typed is lost, right or wrong. A path names a
 leaf, as in casts.0.cavity.temperature; here a star stands for any place in a list.
 """
 
+import re
 from functools import lru_cache
 
 from brimbook.record.leaf import Choice, Leaf
@@ -45,7 +46,10 @@ def shape_at(path: str) -> type | None:
 
 
 def _starred(path: str) -> str:
-    return ".".join("*" if step.isdigit() else step for step in path.split("."))
+    return _PLACE_IN_LIST.sub("*", path)
+
+
+_PLACE_IN_LIST = re.compile(r"(?<![^.])[0-9]+(?![^.])")
 
 
 @lru_cache(maxsize=1024)

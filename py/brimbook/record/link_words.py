@@ -46,7 +46,7 @@ _CAST_2 = (
     '"curing":{"law":"nurse_saul","energy":"41.5","datum":"-10 °C","damp":"3 d","dry":"7 d","before_filling":"1 d",'
     '"temperatures":[{"at":"2026-11-T","temperature":" °C"},{"at":"2026-12-T","temperature":" °C"}],'
     '"poured_at":"2026-11-T","temperature":"20 °C"},'
-    '"pours":[{"when":"2026-11-","powder":" g","water":" g","left_over":" g","short":" g","pieces":"1","cup_volume":" mL",'
+    '"pours":[{"of":"rapid","when":"2026-11-","powder":" g","water":" g","left_over":" g","short":" g","pieces":"1","cup_volume":" mL",'
     '"cup_full":" g","cup_empty":" g","spread_1":" mm","spread_2":" mm","others":[{"weighed":" g"},{"weighed":" g"}],'
     '"notes":""},{"when":"2026-12-","powder":" g","water":" g","others":[{"weighed":" g"}],"left_over":" g"}],'
 ).encode()

@@ -15,6 +15,8 @@ from brimbook.record import tree
 from brimbook.record.fields import VERSION, Leaf, leaf_at, shape_at
 
 QUANTITIES = frozenset(KINDS)
+# So many molds or wells are worked out; a page of more is no longer read.
+MOST_ITEMS = 400
 
 
 @dataclass(frozen=True)
@@ -36,6 +38,10 @@ class Said:
     values: dict[str, Any] = field(default_factory=dict)
     canonical: dict[str, str] = field(default_factory=dict)
     faults: list[Fault] = field(default_factory=list)
+    lengths: dict[str, int] = field(default_factory=dict)
+    _sentences: dict[str, str] = field(default_factory=dict)
+    _by_item: dict[str, list[Fault]] = field(default_factory=dict)
+    _usual: dict[tuple[str, str, str], Any] = field(default_factory=dict)
 
     def text(self, path: str) -> str:
         """What stands at a place, as typed, or nothing [text].
@@ -59,9 +65,14 @@ class Said:
         if path in self.values:
             return self.values[path]
         leaf = leaf_at(path)
-        if self.typed(path) or leaf is None or not leaf.usual:
-            return None
-        return understand_text(leaf, leaf.usual, self.display)[0]
+        return None if self.typed(path) or leaf is None or not leaf.usual else self._taken(leaf)
+
+    def _taken(self, leaf: Leaf) -> Any:
+        """The usual value of a leaf, read once: bounds and choices can't change what a usual text means."""
+        known = (leaf.kind, leaf.usual, leaf.unit)
+        if known not in self._usual:
+            self._usual[known] = understand_text(leaf, leaf.usual, self.display)[0]
+        return self._usual[known]
 
     def is_usual(self, path: str) -> bool:
         """Does the usual value stand at a place, typed or not, however it is spelled [yes or no]?
@@ -69,15 +80,14 @@ class Said:
         path: a leaf of the record [text].
         """
         leaf, value = leaf_at(path), self.value(path)
-        return value is not None and value == understand_text(leaf, leaf.usual, self.display)[0]
+        return value is not None and value == self._taken(leaf)
 
     def count(self, path: str) -> int:
-        """How many items a list of the record has; none where there is no list [count].
+        """How many items of a list are worked out; none where there is no list [count].
 
         path: a list of the record [text].
         """
-        part = dict(tree.parts(self.record)).get(path)
-        return len(part) if isinstance(part, list) else 0
+        return self.lengths.get(path, 0)
 
     def fault(self, path: str, sentence: str) -> None:
         """Report what is wrong at a place that can only be seen beside others [nothing].
@@ -86,7 +96,30 @@ class Said:
         sentence: what is wrong and what would be right [text].
         """
         leaf = leaf_at(path)
-        self.faults.append(Fault(path, leaf.label if leaf else path, sentence))
+        self.mark(Fault(path, leaf.label if leaf else path, sentence))
+
+    def mark(self, fault: Fault) -> None:
+        """Add a fault to those that are told [nothing].
+
+        fault: with its path, label and sentence [fault].
+        """
+        self.faults.append(fault)
+        self._sentences.setdefault(fault.path, fault.sentence)
+        self._by_item.setdefault(tree.item_of(fault.path), []).append(fault)
+
+    def fault_at(self, path: str) -> str:
+        """The first that is wrong at a place, or nothing [text].
+
+        path: a leaf of the record [text].
+        """
+        return self._sentences.get(path, "")
+
+    def is_marked_below(self, place: str) -> bool:
+        """Is an entry below a place of the record faulty [yes or no]?
+
+        place: a cast, a well, or a part of one [text].
+        """
+        return any(fault.path.startswith(f"{place}.") for fault in self._by_item.get(tree.item_of(place), ()))
 
 
 def understand(record: Any, display: Display) -> Said:
@@ -100,26 +133,35 @@ def understand(record: Any, display: Display) -> Said:
     """
     if not isinstance(record, dict) or not tree.within_limits(record):
         said = Said({}, display)
-        said.faults.append(Fault("", "The vessel", "This is not a vessel's record. Open another link, or start anew."))
+        said.mark(Fault("", "The vessel", "This is not a vessel's record. Open another link, or start anew."))
         return said
     said = Said(record, display)
     for path, part in tree.parts(record):
+        if isinstance(part, list):
+            said.lengths[path] = _length(said, path, part)
         _take(said, path, part)
     return said
+
+
+def _length(said: Said, path: str, part: list) -> int:
+    if path not in ("casts", "wells") or len(part) <= MOST_ITEMS:
+        return len(part)
+    said.mark(Fault(path, "The vessel", f"There are {len(part)} of them here, and {MOST_ITEMS} are shown. All are kept."))
+    return MOST_ITEMS
 
 
 def _take(said: Said, path: str, part: Any) -> None:
     leaf, shape = leaf_at(path), shape_at(path)
     if path == "version" and str(part) != str(VERSION):
         newer = "This vessel was kept by another version of this page; what is not known here is kept as it is."
-        said.faults.append(Fault(path, "The vessel", newer))
+        said.mark(Fault(path, "The vessel", newer))
     elif shape is not None and not isinstance(part, shape):
-        said.faults.append(Fault(path, "The vessel", "A part of this vessel can't be read. It is kept as it is."))
+        said.mark(Fault(path, "The vessel", "A part of this vessel can't be read. It is kept as it is."))
     elif leaf is not None and isinstance(part, str):
         _take_text(said, path, leaf, part)
     elif leaf is not None:
         said.texts[path] = str(part)
-        said.faults.append(Fault(path, leaf.label, f"{leaf.label} can't be read. Type it again."))
+        said.mark(Fault(path, leaf.label, f"{leaf.label} can't be read. Type it again."))
 
 
 def _take_text(said: Said, path: str, leaf: Leaf, text: str) -> None:
@@ -129,7 +171,7 @@ def _take_text(said: Said, path: str, leaf: Leaf, text: str) -> None:
     try:
         said.values[path], said.canonical[path] = understand_text(leaf, text, said.display)
     except QuantityError as error:
-        said.faults.append(Fault(path, leaf.label, error.sentence))
+        said.mark(Fault(path, leaf.label, error.sentence))
 
 
 def understand_text(leaf: Leaf, text: str, display: Display) -> tuple[Any, str]:

@@ -1,6 +1,6 @@
 """Walk a record by path: read a leaf, and make a copy with other leaves."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
 DEEPEST = 12
@@ -37,6 +37,22 @@ def copy_with(tree: Any, texts: dict[str, str], path: str = "") -> Any:
     return list(branches.values()) if isinstance(tree, list) else texts.get(path, tree)
 
 
+def without(tree: Any, left_out: Callable[[str], bool], path: str = "") -> Any:
+    """A copy of a record without some of its named parts, and all that is inside them [record].
+
+    tree: a record, or a part of one [record].
+    left_out: is the part at a path left out [yes or no]?
+    path: where that part stands [text].
+
+    >>> without({"name": "Tide cup", "notes": {"more": "x"}}, lambda path: path == "notes")
+    {'name': 'Tide cup'}
+    """
+    if isinstance(tree, dict):
+        return {step: without(branch, left_out, _below(path, step)) for step, branch in tree.items()
+                if not left_out(_below(path, step))}
+    return [without(branch, left_out, _below(path, step)) for step, branch in enumerate(tree)] if isinstance(tree, list) else tree
+
+
 def _branches(part: Any) -> Iterable[tuple[Any, Any]]:
     if isinstance(part, dict):
         return part.items()
@@ -47,6 +63,17 @@ def _below(path: str, step: Any) -> str:
     """The path of a branch. A name that holds a dot must not pass for a path of its own."""
     name = str(step).replace(".", "\u2024")
     return f"{path}.{name}" if path else name
+
+
+def item_of(path: str) -> str:
+    """The cast or well that a path goes through, or the path itself where it has no more than two steps [text].
+
+    path: as in casts.0.pieces [text].
+
+    >>> item_of("casts.0.mix.air"), item_of("name")
+    ('casts.0', 'name')
+    """
+    return ".".join(path.split(".", 2)[:2])
 
 
 def within_limits(tree: Any) -> bool:

@@ -10,11 +10,15 @@ from brimbook.cast.batch import HALVING
 from brimbook.cast.maturity import Reached, Spans
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show
-from brimbook.quantity.moments import HOUR, MINUTE, show_duration
+from brimbook.quantity.moments import DAY, HOUR, MINUTE, show_duration
 from brimbook.quantity.show import Display
 from brimbook.record.said import Said
 from brimbook.steps.facts import fact
 
+# A reading so long after the pour is a slip of the date.
+_LOGGED_DAYS = 90
+# Two readings are averaged over so many hours; farther apart a straight line is cut into stretches of no more than these.
+_AVERAGED, _STRETCH = 12.0, 2.0
 # A sum is written with so many terms at the end; what comes before stands as one.
 _TERMS = 4
 # The ± of a corrected time: a share of the time, and a share of its correction.
@@ -54,7 +58,8 @@ def history(said: Said, place: str, poured: float | None) -> History | None:
     place: path of the cast [text].
     poured: moment of the pour, none while it is not known [s since 2000].
 
-    Between two readings their average is taken; the last one lasts until another is logged.
+    Between two readings their average is taken, over a longer time a straight line in short stretches; the last one lasts
+    until another is logged.
     """
     bench = said.value(f"{place}.curing.temperature")
     if bench is None:
@@ -65,8 +70,15 @@ def history(said: Said, place: str, poured: float | None) -> History | None:
     # A bench that nobody told of is as the first reading has it.
     first = bench if said.typed(f"{place}.curing.temperature") else readings[min(readings)]
     points = sorted({poured: first, **readings}.items())
-    spans = [((one + other) / 2, (end - start) / HOUR) for (start, one), (end, other) in zip(points, points[1:])]
+    spans = [stretch for (start, one), (end, other) in zip(points, points[1:])
+             for stretch in _stretches(one, other, (end - start) / HOUR)]
     return History(spans, points[-1][1], tuple(celsius for _, celsius in points))
+
+
+def _stretches(one: float, other: float, hours: float) -> Spans:
+    """The temperatures between two readings: a reading of the next morning says little of the hour after the pour."""
+    parts = 1 if hours <= _AVERAGED or one == other else math.ceil(hours / _STRETCH)
+    return [(one + (other - one) * (part + 0.5) / parts, hours / parts) for part in range(parts)]
 
 
 def _readings(said: Said, place: str, poured: float) -> dict[float, float]:
@@ -77,6 +89,8 @@ def _readings(said: Said, place: str, poured: float) -> dict[float, float]:
         at, celsius = said.value(f"{path}.at"), said.value(f"{path}.temperature")
         if at is not None and at < poured:
             said.fault(f"{path}.at", "This is before the pour. Type a moment after it, or mend the pour's.")
+        elif at is not None and at > poured + _LOGGED_DAYS * DAY:
+            said.fault(f"{path}.at", f"This is more than {_LOGGED_DAYS} days after the pour. Check the date.")
         elif None not in (at, celsius):
             found[at] = celsius
     return found
@@ -236,7 +250,7 @@ def _age(said: Said, place: str, law: Law, past: History, found: Reached) -> Fig
     shown, lasted = (show_duration(hours * HOUR, said.display) for hours in (found.age, found.passed))
     return Figure(
         f"{place}.curing.age", "Age that counts, by the log", found.age, "h", shown, formula="hours × pace, of each stretch "
-        "between two readings at their average", numbers=sum_written(terms, said.display),
+        "between the readings at its average", numbers=sum_written(terms, said.display),
         worked=f"{show.significant(found.age, 6, said.display)} h", constants=law.constants,
         says=f"The first {lasted} count as {shown}")
 

@@ -88,6 +88,10 @@ def _chosen(said: Said, at: str) -> _Bolt | None:
     hole = said.value(f"{at}.washer_hole") if typed["washer_hole"] else thread.hole
     if washer is None or hole is None:
         return None
+    if typed["washer_hole"] and hole < thread.diameter * 0.99:
+        said.fault(f"{at}.washer_hole", f"{thread.label} doesn't go through {show.length(hole, said.display)}. Type a hole of "
+                   f"{show.length(thread.diameter, said.display)} or more.")
+        return None
     if hole >= washer:
         said.fault(f"{at}.washer_hole" if typed["washer_hole"] else f"{at}.washer_outside",
                    "The hole is as wide as the washer: nothing would bear. Type a smaller hole or a larger washer.")
@@ -130,7 +134,7 @@ def _bearing(said: Said, at: str, bolt: _Bolt) -> Figure | None:
         formula="pressure it may bear × area of the washer without the hole",
         numbers=f"{told(stress.value, 8, said.display)} × π ÷ 4 × ({told(bolt.washer, 8, said.display)}² − "
                 f"{told(bolt.hole, 8, said.display)}²)", worked=f"{told(value, 5, said.display)} N",
-        says=f"Under one washer {plastic_name(said, at)} bears about {shown}", notes=notes,
+        says=f"{plastic_name(said, at)} bears about {shown} under one washer", notes=notes,
         constants=(fact_constant(said, "Pressure the plastic may bear", stress), bolt.washer_constant))
 
 
@@ -178,7 +182,7 @@ def _count(said: Said, at: str, load: Load, found: list[Figure]) -> list[Figure]
         numbers=f"{told(load.force.value, 8, said.display)} × {told(safety, 8, said.display)} ÷ "
                 f"({told(holds.value, 8, said.display)} × {told(seams, 8, said.display)})",
         worked=told(by_force, 5, said.display),
-        says=f"By force, {told(by_force, 2, said.display)} bolts a seam would do: {_weaker(said, at, holds, proof)}",
+        says=f"By force, {told(by_force, 2, said.display)} bolts a seam would do: {_weaker(holds, proof)}",
         constants=(practice_or_yours(said, f"{at}.safety", "Safety factor", told(safety, 4, said.display)),),
         uses=(load.force.key, proof.key, bearing.key))
     apart = Figure(
@@ -197,11 +201,11 @@ def _count(said: Said, at: str, load: Load, found: list[Figure]) -> list[Figure]
         uses=(needed.key, apart.key), notes=(_LOWER,) if each > form.LEAST_BOLTS else ())]
 
 
-def _weaker(said: Said, at: str, holds: Figure, proof: Figure) -> str:
+def _weaker(holds: Figure, proof: Figure) -> str:
     if holds is proof:
         return "the bolt gives way before the plastic under its washer"
-    return f"the plastic governs, {plastic_name(said, at)} under a washer gives way long before the bolt" \
-        if holds.value < proof.value / 2 else "the plastic governs, it gives way before the bolt"
+    long = "long " if holds.value < proof.value / 2 else ""
+    return f"the plastic governs, under its washer it gives way {long}before the bolt"
 
 
 def _reason(each: int, by_force: float, by_spacing: float) -> str:
@@ -212,15 +216,18 @@ def _reason(each: int, by_force: float, by_spacing: float) -> str:
 
 def _torque(said: Said, at: str, bolt: _Bolt, proof: Figure, bearing: Figure) -> Figure:
     told, holds = show.significant, min(proof, bearing, key=lambda figure: figure.value)
-    value = bolts.torque(bolt.thread.diameter, holds.value)
-    shown = _torque_told(value, said)
+    by_bolt = holds is proof
+    value = bolts.torque(bolt.thread.diameter, holds.value * (bolts.TIGHTENED if by_bolt else 1.0))
+    shown, share = _torque_told(value, said), told(bolts.TIGHTENED, 4, said.display)
+    kept = (Constant("Of what the bolt holds", show.percent(bolts.TIGHTENED, said.display), sources.PRACTICE),) if by_bolt else ()
     return Figure(
-        f"{at}.torque", "Tighten to, at most", value, "N·m", shown, formula="0.20 × diameter × force ÷ 1000",
+        f"{at}.torque", "Tighten to, at most", value, "N·m", shown,
+        formula=f"nut factor × diameter × {'share of the force' if by_bolt else 'force'} ÷ 1000",
         numbers=f"{told(bolts.NUT_FACTOR, 4, said.display)} × {told(bolt.thread.diameter, 8, said.display)} × "
-                f"{told(holds.value, 8, said.display)} ÷ 1000", worked=f"{told(value, 5, said.display)} N·m",
-        says=f"Tighten to {shown} at most: more would " + (
-            "stretch the bolt" if holds is proof else "press the washer into the plastic"),
-        constants=(Constant("Nut factor", told(bolts.NUT_FACTOR, 2, said.display), sources.NUT_FACTOR),), uses=(holds.key,))
+                f"{f'{share} × ' if by_bolt else ''}{told(holds.value, 8, said.display)} ÷ 1000",
+        worked=f"{told(value, 5, said.display)} N·m",
+        says=f"Tighten to {shown} at most: more could " + ("stretch the bolt" if by_bolt else "press the washer into the plastic"),
+        constants=(Constant("Nut factor", told(bolts.NUT_FACTOR, 2, said.display), sources.NUT_FACTOR), *kept), uses=(holds.key,))
 
 
 def _torque_told(value: float, said: Said) -> str:

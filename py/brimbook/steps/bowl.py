@@ -271,17 +271,22 @@ def _first_water(said: Said, place: str, plan: Plan, figures: list[Figure]) -> l
     return _held_back(said, place, f"{place}.batch", plan.portions[-1].grams, f"{place}.water", "")
 
 
+def _is_sifted(said: Said, place: str) -> bool:
+    """Plaster is sifted into all of its water, unless the maker says how much to hold back."""
+    return said.text(f"{place}.mix.powder.kind") == "gypsum" and not said.typed(f"{place}.held_back")
+
+
 def _held_back(said: Said, place: str, key: str, grams: float, water: str, which: str) -> list[Figure]:
     """The first water, and what waits until the mix shows that it needs it."""
     share, told = said.value(f"{place}.held_back"), show.significant
-    if not share:
+    if not share or _is_sifted(said, place):
         return []
     constant = practice_or_yours(said, f"{place}.held_back", "Held back", show.percent(share, said.display))
     to, of = (f" for {which}", f"water for {which}") if which else ("", "water")
     whole, part = told(grams, 8, said.display), told(share, 8, said.display)
-    first = weigh_out(said, f"{key}.first_water", f"First water{to}", of, grams * (1 - share), None, verb="Start with",
+    first = weigh_out(said, f"{key}.first_water", f"First water{to}", of, grams * (1 - share), None, verb="Start with", whole=grams,
                       formula="water × (1 − share held back)", numbers=f"{whole} × (1 − {part})", uses=(water,),
                       constants=(constant,))
-    later = weigh_out(said, f"{key}.held_back", f"Water held back{to}", of, grams * share, None, verb="Hold back",
+    later = weigh_out(said, f"{key}.held_back", f"Water held back{to}", of, grams * share, None, verb="Hold back", whole=grams,
                       formula="water × share held back", numbers=f"{whole} × {part}", uses=(water,), constants=(constant,))
     return [first, replace(later, says=f"{later.says}, and add it little by little")]

@@ -70,7 +70,8 @@ COATINGS = Caution(
 FORCED_DRYING = Caution(
     "Don't force it dry with heat",
     "Steam in a wet wall can crack or burst it. Let it dry in moving room air, off the bench on sticks. Warm it only "
-    "gently, once it has cured and is nearly dry, and as your powder's data sheet allows.",
+    "gently, once it has cured and is nearly dry, and as your powder's data sheet allows: plaster crumbles when it is "
+    "warmed above about 45 °C (113 °F).",
     "common practice, no source")
 
 MIX = (DUST, CAUSTIC, SETTING_HEAT)
@@ -78,7 +79,7 @@ POUR = (CAUSTIC, SETTING_HEAT)
 CLAMP = (SETTING_HEAT,)
 CURE = (FRESH_CAST, SETTING_HEAT, DAMP_VESSEL)
 DRY = (DAMP_VESSEL, FORCED_DRYING)
-LEAK = (DAMP_VESSEL,)
+LEAK = (DAMP_VESSEL, POROUS_VESSEL)
 FINISH = (POROUS_VESSEL, SANDING, COATINGS)
 WELL = (DAMP_VESSEL,)
 UNSEALED_WELL = (POROUS_VESSEL, DAMP_VESSEL)

@@ -8,18 +8,21 @@ from brimbook.quantity import show
 from brimbook.quantity.moments import DAY, HOUR, show_duration, show_moment
 from brimbook.record.said import Said, localize
 from brimbook.steps.aging import History, demolding, history, law_of, ripe_at
+from brimbook.steps.damp import kept_damp
 from brimbook.steps.drying import Dryness
-from brimbook.steps.facts import Fact, fact
+from brimbook.steps.facts import fact
 from brimbook.steps.limits import limits
 from brimbook.steps.mold_heat import mix_of
+from brimbook.steps.poured import poured_at
 from brimbook.steps.strength import strengths
 from brimbook.steps.weighing import practice_or_yours
 
 # What is farther away is no plan [h].
 _FARTHEST = 100 * 366 * DAY / HOUR
+_NOT_DRY = "By its newest weighing it is not sure to be dry. Weigh it again: the dates from then on follow its weights."
+_READY, _IF_DRY = "Ready to fill {}", "Fill {}, if its weight tells that it is dry"
+_MEND = "Mend the entry that is marked."
 _COATS = (("sealer", "sealed", "Sealer dry"), ("primer", "primed", "Primer dry"), ("paint", "painted", "Paint dry"))
-_DAMP = {"portland": Fact(3 * DAY, "3 d", sources.PRACTICE), "gypsum": Fact(0.0, "0 d", sources.PRACTICE),
-         "rapid": Fact(DAY, "1 d", sources.MEMORY)}
 _TO_DO = {
     "demold": "Loosen the mold all around before you lift the cast out.",
     "damp_until": "Unwrap it and let it dry slowly, out of the sun and away from drafts.",
@@ -132,14 +135,14 @@ def curing(said: Said, place: str, dry: Dryness | None) -> Schedule:
     place: path of the cast [text].
     dry: how dry the vessel is, where that is known [dryness].
     """
-    powder, poured = f"{mix_of(said, place)}.powder", said.value(f"{place}.curing.poured_at")
+    powder, poured = f"{mix_of(said, place)}.powder", poured_at(said, place)
     needed, reference = fact(said, powder, "demold_time"), fact(said, powder, "reference_temperature")
     past = history(said, place, poured)
     if None in (needed, reference):
-        return Schedule(waiting="Type the time to demold, from its data sheet.")
+        return Schedule(waiting="Type its time to demold.")
     law = law_of(said, place, powder, reference.value)
     if None in (past, law) or (poured is None and said.typed(f"{place}.curing.poured_at")):
-        return Schedule(waiting="Mend the entry that is marked.")
+        return Schedule(waiting=_MEND)
     constants = (Constant(f"Time to demold at {show.temperature(reference.value, said.display)}",
                           localize(needed.text, said.display), needed.source),)
     hours = needed.value / HOUR
@@ -147,30 +150,22 @@ def curing(said: Said, place: str, dry: Dryness | None) -> Schedule:
                *demolding(said, place, law, past, hours, constants, reference.value)]
     notes = _notes(said, place, powder, law.follows, past, poured)
     if not figures or figures[-1].key != f"{place}.curing.demold" or figures[-1].value > _FARTHEST:
-        told = show.temperature(past.last, said.display)
-        return Schedule(notes=notes, waiting=f"At {told} it does not go on setting: warm it up.")
+        return Schedule(notes=notes, waiting="Too cold to set: warm it up.")
     chain = _Chain(said, place, poured, figures=figures[:-1])
     chain.tell(figures[-1], "Demold {}")
+    # Weights from before the pour are another piece's.
+    dry = None if dry is not None and None not in (dry.newest, poured) and dry.weighed.first < poured else dry
     _after_demolding(chain, powder, law.follows, past, dry)
+    if chain.events and chain.events[-1].name != "fill":
+        wet = _outlasts_its_plan(chain, dry)
+        return Schedule(chain.figures, tuple(chain.events), (*notes, _NOT_DRY) if wet else notes,
+                        "Not dry yet: weigh it again." if wet else _MEND)
     return Schedule(chain.figures, tuple(chain.events), notes)
-
-
-def damp_stands_in(said: Said, place: str) -> Fact:
-    """How long a cast of this powder is kept damp while the maker types nothing else [fact].
-
-    said: the record as understood [said].
-    place: path of the cast [text].
-    """
-    powder = f"{mix_of(said, place)}.powder"
-    follows = fact(said, powder, "follows")
-    if follows is not None and follows.value == "portland":
-        return _DAMP["portland"]
-    return _DAMP.get(said.text(f"{powder}.kind"), _DAMP["rapid"])
 
 
 def _after_demolding(chain: _Chain, powder: str, follows: str, past: History, dry: Dryness | None) -> None:
     said, at = chain.said, f"{chain.place}.curing"
-    damp = _damp(said, chain.place)
+    damp = kept_damp(said, chain.place)
     if damp is None:
         return
     if damp.value > 0:
@@ -183,51 +178,57 @@ def _after_demolding(chain: _Chain, powder: str, follows: str, past: History, dr
         return
     coats = _coats(chain)
     waits = said.value(f"{at}.before_filling")
-    if chain.over or waits is None:
+    if chain.over or waits is None or coats is None:
         return
     shown = show_duration(waits, said.display)
-    chain.wait("fill", "Fill", "Ready to fill {}", waits / HOUR if coats else 0.0,
+    chain.wait("fill", "Fill", _READY if dry is not None and dry.dry else _IF_DRY, waits / HOUR if coats else 0.0,
                " + wait after the last coat" if coats else ", as there are no coats",
                f" + {chain.put(waits / HOUR)}" if coats else "",
                (practice_or_yours(said, f"{at}.before_filling", "From the last coat to the wax", shown),) if coats else ())
 
 
-def _damp(said: Said, place: str) -> Fact | None:
-    path = f"{place}.curing.damp"
-    if not said.typed(path):
-        return damp_stands_in(said, place)
-    value = said.value(path)
-    return None if value is None else Fact(value, said.canonical[path], sources.YOURS)
+def _outlasts_its_plan(chain: _Chain, dry: Dryness | None) -> bool:
+    """Was it weighed after it should have been dry, and is still not known to be dry, or when it will be?"""
+    days = chain.said.value(f"{chain.place}.curing.dry")
+    if None in (dry, chain.poured, days) or dry.newest is None or dry.dry_at is not None:
+        return False
+    return chain.poured + (chain.hours + days / HOUR) * HOUR <= dry.newest
 
 
 def _dry(chain: _Chain, dry: Dryness | None) -> bool:
     """Add when it is dry: by its weights where they tell, else after the usual days. Can there be a step after it?"""
     if dry is not None and dry.dry_at is not None and chain.poured is not None:
         left = max(0.0, (dry.dry_at - chain.poured) / HOUR - chain.hours)
-        chain.wait("dry", "Dry, by its weights", "Dry by its weights {}", left,
+        label, says = ("Likely dry, by its weights", "Likely dry {}, by its weights") if dry.between else (
+            "Dry, by its weights", "Dry by its weights {}")
+        chain.wait("dry", label, says, left,
                    " + hours until its weight rests" if left else ": by its weights it is dry already",
                    f" + {chain.put(left)}" if left else "",
-                   (Constant("When its weight rests", show_moment(dry.dry_at), sources.YOURS),))
+                   (Constant("When its weight rests", show_moment(dry.dry_at), sources.YOURS),),
+                   (f"It is likely dry {dry.between}, 90 % sure: the dates after that move with it.",) if dry.between else ())
         return True
     path = f"{chain.place}.curing.dry"
     days = chain.said.value(path)
-    if days is None or chain.over:
+    if days is None or chain.over or _outlasts_its_plan(chain, dry):
         return False
     shown = show_duration(days, chain.said.display)
-    guess = (f"{shown} of drying is common practice, not a measurement: weigh it as it dries, and the date follows its "
-             f"weights.",) if chain.said.is_usual(path) else ()
+    source = "common practice" if chain.said.is_usual(path) else "a plan"
+    guess = (f"{shown if days else 'No time'} of drying is {source}, not a measurement: weigh it as it dries, and the date "
+             "follows its weights.",)
     chain.wait("dry", "Dry, as planned", "Let it dry until {}", days / HOUR, " + time to dry",
                f" + {chain.put(days / HOUR)}", (practice_or_yours(chain.said, path, "Time to dry", shown),), guess)
     return True
 
 
-def _coats(chain: _Chain) -> bool:
-    """Add the coats that are planned, each kind after the one before. Are there any?"""
+def _coats(chain: _Chain) -> bool | None:
+    """Add the coats that are planned, each kind after the one before. Are there any? Nothing where an entry is faulty."""
     found = False
     for name, done, label in _COATS:
         path = f"{chain.place}.finishing.{name}"
         coats, each = chain.said.value(f"{path}_coats"), chain.said.value(f"{path}_hours")
-        if not coats or each is None or chain.over:
+        if coats is None or (coats and each is None):
+            return None
+        if not coats or chain.over:
             continue
         found = True
         shown = f"{show.significant(coats, 3, chain.said.display)} × {show_duration(each, chain.said.display)}"
@@ -245,7 +246,7 @@ def _notes(said: Said, place: str, powder: str, follows: str, past: History, pou
         notes.append("Maturity laws hold for Portland cement only. Your own time is corrected by a rough rule here, hence the "
                      "wide ±: look at the piece, not only at the clock.")
     if len(past.spans) > 0:
-        notes.append("Between two readings their average is taken; the last one lasts until you log another.")
+        notes.append("Between two readings a straight line is taken; the last one lasts until you log another.")
     elif poured is None and said.count(f"{place}.curing.temperatures"):
         notes.append("Type when it was poured: then the temperatures that you logged count.")
     return tuple(notes)

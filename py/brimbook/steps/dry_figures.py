@@ -1,6 +1,7 @@
 """The figures of a drying vessel: water left, what it loses in a day, and when it is dry enough."""
 
 import math
+from dataclasses import replace
 
 from brimbook import sources
 from brimbook.cast.dryness import AHEAD_ERROR, TIME_SPREAD, USUAL_TIME, Curve, Forecast, range_of
@@ -42,7 +43,7 @@ def lost_in_a_day(weighed: Weighed) -> list[Figure]:
     said, hours = weighed.said, (weighed.times[-1] - weighed.times[before]) / HOUR
     value = (weighed.weights[before] - weighed.weights[-1]) / hours * 24
     half = readability_of_difference(weighed.step) / hours * 24
-    word = "Steady: in a day it" if value <= weighed.steady_loss else "Not steady yet: in a day it"
+    word = "Steady: in a day it" if is_steady(weighed) else "Not steady yet: in a day it"
     moved = "gained" if value < 0 else "lost"
     return [Figure(
         f"{weighed.at}.lost_in_a_day", "Lost in a day", value, "g", weighed.mass(value),
@@ -84,12 +85,14 @@ def dry_at(weighed: Weighed, forecast: Forecast) -> Figure:
     ahead, wide = forecast.middle - weighed.times[-1], forecast.latest - forecast.earliest
     between = f"90 % sure: {early}" if early == late else f"90 % sure between {early} and {late}"
     if ahead <= 0:
-        says = "By its curve it is dry enough about now: weigh it again"
+        says = "By its curve it should be dry enough by now, and it is not sure to be: weigh it again"
     elif wide > max(1.5 * ahead, 2 * DAY):
         says = f"Too early to say well: dry enough about {day}, {between}. Each weighing narrows it"
     else:
         says = f"Dry enough about {day}, {between}"
-    return _when(weighed, forecast, "Dry", says)
+    if ahead <= 0:
+        return replace(_when(weighed, forecast, "Not dry yet", says), shown="Weigh it again")
+    return _when(weighed, forecast, "Likely dry", says)
 
 
 def dry_by(weighed: Weighed, forecast: Forecast | None) -> Figure:
@@ -173,8 +176,12 @@ def _left_weighed(weighed: Weighed) -> Figure:
     """Water left by the scale alone."""
     newest, dry_weight, half = weighed.weights[-1], weighed.dry_weight, readability_of_difference(weighed.step)
     value = newest - dry_weight
-    if value > weighed.spare + 1e-9:
+    if value > weighed.spare + 1e-9 and is_steady(weighed):
+        says = f"Steady, yet {weighed.mass(value)} above its dry weight: dry it longer, or weigh that again"
+    elif value > weighed.spare + 1e-9:
         says = f"Not yet: {weighed.mass(value)} of water still in it"
+    elif weighed.is_coarse:
+        says = f"Within {weighed.mass(weighed.spare)} of dry, too little for this scale to tell"
     elif abs(value) < weighed.step / 2:
         says = "Dry enough: at its dry weight"
     else:

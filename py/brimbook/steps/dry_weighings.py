@@ -2,13 +2,17 @@
 
 from dataclasses import dataclass
 
-from brimbook.cast.dryness import Curve, Forecast
+from brimbook.cast.dryness import Curve, Forecast, range_of
 from brimbook.quantity import show
 from brimbook.quantity.moments import DAY, HOUR
 from brimbook.record.said import Said
 
 # A day, as a maker keeps to it.
 _ABOUT_A_DAY = 20 * HOUR
+# A step of the scale that is more than so much of the vessel can't tell dry from damp.
+_COARSE = 0.02
+# Nearly all likely curves leave no more than so many times what may be left.
+_SURE = 2.0
 
 
 @dataclass(frozen=True)
@@ -41,6 +45,11 @@ class Weighed:
         """The most that a steady vessel loses in a day, no less than the scale can show [g]."""
         return max(self.steady * self.near_dry, self.step)
 
+    @property
+    def is_coarse(self) -> bool:
+        """Is the scale too coarse to tell a dry vessel from a damp one [yes or no]?"""
+        return self.step > _COARSE * self.near_dry
+
     def put(self, value: float) -> str:
         """A number that is put in, to eight digits [text].
 
@@ -70,11 +79,16 @@ def is_dry(weighed: Weighed, forecast: Forecast | None) -> bool:
     weighed: the weighings that count [weighings].
     forecast: the curve through them, if there is one [forecast].
 
-    Without a dry weight it takes both: a steady weight, and a curve that has no more than the margin left.
+    Without a dry weight it takes a steady weight, a curve that has no more than the margin left, and of the likely curves
+    nearly all within some times that.
     """
+    if weighed.is_coarse:
+        return False
     if weighed.dry_weight is not None:
         return weighed.weights[-1] - weighed.dry_weight <= weighed.spare + 1e-9
-    return forecast is not None and is_steady(weighed) and left_by(weighed, forecast.curve) <= weighed.spare
+    if forecast is None or not is_steady(weighed) or left_by(weighed, forecast.curve) > weighed.spare:
+        return False
+    return range_of([left_by(weighed, one) for one in forecast.likely])[1] <= _SURE * weighed.spare
 
 
 def left_by(weighed: Weighed, curve: Curve) -> float:
@@ -99,9 +113,11 @@ def is_steady(weighed: Weighed) -> bool:
     """Does the vessel lose no more in a day than a steady one [yes or no]?
 
     weighed: the weighings that count [weighings].
+
+    A small loss a day on the average of many days is not enough where it adds up to more than may be left.
     """
     before = a_day_before(weighed)
     if before is None:
         return False
-    days = (weighed.times[-1] - weighed.times[before]) / DAY
-    return (weighed.weights[before] - weighed.weights[-1]) / days <= weighed.steady_loss
+    days, lost = (weighed.times[-1] - weighed.times[before]) / DAY, weighed.weights[before] - weighed.weights[-1]
+    return lost / days <= weighed.steady_loss and lost <= weighed.spare

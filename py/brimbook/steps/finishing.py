@@ -1,6 +1,6 @@
 """Sealing, priming, painting: areas, coats, volumes, and the time that the coats take."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from brimbook import sources
 from brimbook.cast import coating
@@ -14,6 +14,10 @@ from brimbook.steps.weighing import practice_or_yours
 # Each coat, and the side that it goes on.
 COATS = (("sealer", "Sealer", "inside"), ("primer", "Primer", "outside"), ("paint", "Paint", "outside"))
 _NOUNS = {"inside": "Inside", "outside": "Outside"}
+_TURNED = "The inside comes out larger than the outside: check the sizes of both."
+_BOTTOMS = {"inside": "floor", "outside": "foot"}
+_MEASURED = {"mold": "The sizes are those of the mold, as you measured it.",
+             "well": "The sizes are those of the well, as you measured it: add the wall above the line of the wax."}
 
 
 @dataclass(frozen=True)
@@ -35,6 +39,8 @@ def finishing(said: Said, place: str, cavity: Measurement | None) -> list[Figure
     cavity: as measured, where it is known [measurement].
     """
     areas = {side: _area(said, place, side, cavity) for side in _NOUNS}
+    if None not in areas.values() and areas["inside"].value > areas["outside"].value:
+        areas["inside"] = replace(areas["inside"], notes=(*areas["inside"].notes, _TURNED))
     found = [area for area in areas.values() if area is not None]
     amounts = [_amount(said, place, name, label, areas[side]) for name, label, side in COATS]
     return [*found, *(figure for figure in amounts if figure is not None), *_hours(said, place)]
@@ -81,11 +87,11 @@ def _area(said: Said, place: str, side: str, cavity: Measurement | None) -> Figu
     if said.typed(path):
         return None
     sizes = _sizes(said, place, side, cavity)
-    worked = _round(said, sizes) if _is_round(said, place, sizes) else _upright(said, sizes)
+    worked = _round(said, sizes, _BOTTOMS[side]) if _is_round(said, place, sizes) else _upright(said, sizes)
     if worked is None:
         return None
     area, formula, numbers = worked
-    notes = (f"The sizes are those of the {sizes.measured}, as you measured it.",) if sizes.measured else ()
+    notes = (_MEASURED[sizes.measured],) if sizes.measured else ()
     return _area_figure(said, key, label, area, formula, numbers, notes, "The rim, and any relief, come on top.")
 
 
@@ -98,12 +104,12 @@ def _area_figure(said: Said, key: str, label: str, area: float, formula: str, nu
                                       sources.SURFACE if spread else sources.YOURS),))
 
 
-def _round(said: Said, sizes: _Sizes) -> tuple[float, str, str] | None:
+def _round(said: Said, sizes: _Sizes, low: str) -> tuple[float, str, str] | None:
     if None in (sizes.top, sizes.bottom, sizes.height):
         return None
     top, bottom, height = (show.significant(each, 8, said.display) for each in (sizes.top, sizes.bottom, sizes.height))
     return (coating.round_wall_and_floor(sizes.top, sizes.bottom, sizes.height),
-            "(π ÷ 2 × (top + foot) × √(height² + ((top − foot) ÷ 2)²) + π ÷ 4 × foot²) ÷ 100",
+            f"(π ÷ 2 × (top + {low}) × √(height² + ((top − {low}) ÷ 2)²) + π ÷ 4 × {low}²) ÷ 100",
             f"(π ÷ 2 × ({top} + {bottom}) × √({height}² + (({top} − {bottom}) ÷ 2)²) + π ÷ 4 × {bottom}²) ÷ 100")
 
 
@@ -125,12 +131,13 @@ def _amount(said: Said, place: str, name: str, label: str, area: Figure | None) 
     constant = Constant(f"One liter of {name} covers", f"{told(coverage, 4, said.display)} m²/L",
                         sources.MEMORY if said.is_usual(f"{at}_coverage") else sources.YOURS)
     each = "coat" if coats == 1 else "coats"
+    of_pieces = "" if pieces == 1 else f" on {told(pieces, 8, said.display)} pieces"
     return Figure(
         f"{place}.finishing.{name}", label, milliliters, "mL", show.volume(milliliters, said.display),
         formula="pieces × coats × area ÷ coverage, from cm² to mL",
         numbers=f"{told(pieces, 8, said.display)} × {told(coats, 8, said.display)} × {told(area.value, 8, said.display)} ÷ 10 ÷ "
                 f"{told(coverage, 8, said.display)}", worked=f"{told(milliliters, 5, said.display)} mL",
-        says=f"{show.volume(milliliters, said.display)} of {name} for {told(coats, 8, said.display)} {each}",
+        says=f"{show.volume(milliliters, said.display)} of {name} for {told(coats, 8, said.display)} {each}{of_pieces}",
         constants=(constant, practice_or_yours(said, f"{at}_coats", "Coats", told(coats, 8, said.display))), uses=(area.key,),
         notes=("A bare cast drinks its first coat: have some more at hand.",) if name == "sealer" else ())
 

@@ -14,6 +14,9 @@ from brimbook.steps.weighing import practice_or_yours
 
 _WEIGHTS = ("dry", "filled", "later", "emptied")
 _CHECK = "Check both weights."
+_LET_OUT = "Don't fill it: what lets water out lets out hot wax too. Seal it inside or set it aside, then dry it and test again."
+# A test that is shorter says little of a day.
+_LONG_ENOUGH = 0.8 * leak.DAY
 LABELS = {"leaks": "Leaked", "holds": "Leaked, within the ±", "unclear": "Leaked or dried off"}
 
 
@@ -84,6 +87,16 @@ def leaking(said: Said, place: str) -> list[Figure]:
     return [*figures, *([dried.figure] if dried.figure else []), *_leaked(test, lost, dried)]
 
 
+def opening_stand_ins(said: Said, place: str) -> tuple[str, str]:
+    """The paths of the well's opening, both ways, which stand in while the test's own is empty [texts].
+
+    said: the record as understood [said].
+    place: path of the cast [text].
+    """
+    fill = f"wells.{place.partition('.')[2]}.fill"
+    return (f"{fill}.opening_across", f"{fill}.opening_other")
+
+
 def _faulty(test: _Test) -> bool:
     """Weights that can't be so, beyond the ± of the scale; each is told beside its field."""
     weights = test.weights
@@ -98,6 +111,7 @@ def _faulty(test: _Test) -> bool:
         wrong("dry", "filled", -test.off, "Filled, it weighs no more than dry.", "filled"),
         wrong("later", "filled", test.off, "It weighs more now than when it was filled. Was it topped up, or were the two "
               "swapped?", "later"),
+        wrong("dry", "later", test.off, "Still filled, it weighs less than dry.", "later"),
         wrong("dry", "emptied", test.off, "Emptied, it weighs less than it did dry. Was it dry before the test?", "emptied"),
         wrong("emptied", "later", test.off, "Emptied, it weighs more than filled.", "emptied"),
     ])
@@ -151,8 +165,11 @@ def _dried(test: _Test) -> _Dried | None:
 
 def _opening(test: _Test) -> tuple[float, str] | None:
     """Area of the vessel's opening [mm²], and the same in numbers."""
-    across, other = (test.said.value(f"{test.at}.{name}") for name in ("opening", "opening_other"))
-    if across is None or (other is None and test.said.typed(f"{test.at}.opening_other")):
+    paths = tuple(f"{test.at}.{name}" for name in ("opening", "opening_other"))
+    if not any(test.said.typed(path) for path in paths):
+        paths = opening_stand_ins(test.said, test.at.removesuffix(".leaking"))
+    across, other = (test.said.value(path) for path in paths)
+    if across is None or (other is None and test.said.typed(paths[1])):
         return None
     numbers = f"π ÷ 4 × {test.told(across)}²" if other is None else f"{test.told(across)} × {test.told(other)}"
     return opening_area(across, other), numbers
@@ -168,6 +185,10 @@ def _by_cup(test: _Test, area: float, numbers: str) -> _Dried | None:
     ratio = area / opening_area(across)
     value = leak.evaporated_beside(first - later, opening_area(across), area)
     off = readings.combine(test.off * ratio, abs(value) * leak.CUP_OFF)
+    if value - (test.weights["filled"] - test.weights["later"]) > readings.combine(off, test.off):
+        test.said.fault(f"{test.at}.cup_later", "By the cup more dried off than the vessel lost: they did not stand alike. "
+                        f"{_CHECK}")
+        return None
     spread = "± from the scale's steps at the cup, and a fifth for how alike the two stood."
     figure = Figure(
         f"{test.at}.evaporated", "Dried off, by the cup", value, "g", test.mass(value),
@@ -216,9 +237,10 @@ def _leaked(test: _Test, lost: Figure, dried: _Dried) -> list[Figure]:
         worked=f"{show.significant(value, 6, said.display)} g", says=_verdict_told(test, found, value, off, within),
         plus_minus=off, plus_minus_shown=test.half(off), uses=uses,
         spread=f"± from the scale's steps and from what dried off, added as squares. {dried.spread}",
-        notes=("Water that seeped through the wall and dried off outside counts as leaked.",) if found == "leaks" else ())
+        notes=(_LET_OUT, "Water that seeped through the wall and dried off outside counts as leaked.")
+        if found == "leaks" else ())
     if found == "holds":
-        return [figure, _most(test, figure)]
+        return [figure, _most(test, figure, None if time is None or time >= _LONG_ENOUGH else time)]
     if found == "unclear" or time is None or time == leak.DAY:
         return [figure]
     return [figure, _in_a_day(test, figure, time)]
@@ -228,7 +250,11 @@ def _verdict_told(test: _Test, found: str, value: float, off: float, within: str
     if found == "leaks":
         return f"Leaks {test.mass(value)} {test.half(off)}{within}"
     if found == "holds":
-        return f"Holds: a leak would be under {_least_promised(test, leak.most_leaked(value, off))}{within}"
+        time, most = test.said.value(f"{test.at}.hours"), leak.most_leaked(value, off)
+        if time is not None and time < _LONG_ENOUGH:
+            return (f"No leak seen{within}, but one of {_least_promised(test, leak.in_a_day(most, time))} a day would not show: "
+                    "leave it for a day")
+        return f"Holds: a leak would be under {_least_promised(test, most)}{within}"
     hidden = _least_promised(test, leak.most_leaked(value, off))
     return f"A leak under {hidden} can't be told from what dried off: cover it and repeat"
 
@@ -238,9 +264,17 @@ def _least_promised(test: _Test, grams: float) -> str:
     return test.half(grams).removeprefix("± ")
 
 
-def _most(test: _Test, leaked: Figure) -> Figure:
+def _most(test: _Test, leaked: Figure, short: float | None) -> Figure:
+    """The most that can have leaked; of a short test, told for a day."""
     value = leak.most_leaked(leaked.value, leaked.plus_minus)
     off = show.significant(leaked.plus_minus, 8, test.said.display)
+    if short is not None:
+        a_day = leak.in_a_day(value, short)
+        return Figure(
+            f"{test.at}.most", "Could still leak", a_day, "g/d", f"{_least_promised(test, a_day)} a day",
+            formula="the most that can have leaked × 24 ÷ hours",
+            numbers=f"{test.told(value)} × 24 ÷ {test.told(short / 3600)}",
+            worked=f"{show.significant(a_day, 6, test.said.display)} g/d", uses=(leaked.key,))
     return Figure(
         f"{test.at}.most", "At most: it holds", value, "g", _least_promised(test, value),
         formula="leaked + its ±" if leaked.value > 0 else "the ± of what leaked",

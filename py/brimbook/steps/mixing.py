@@ -1,8 +1,11 @@
 """The mix: from the room of the molds to what to weigh, by absolute volume and by the maker's rule."""
 
+import math
+
 from brimbook import sources
 from brimbook.cast import mix
 from brimbook.cast.learning import Learned
+from brimbook.cast.materials import generic
 from brimbook.cast.recipe import Part, Recipe
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show
@@ -10,6 +13,7 @@ from brimbook.record.said import Said
 from brimbook.steps.facts import fact
 from brimbook.steps.measure import Measurement
 from brimbook.steps.plan import Filled, Plan, Portion
+from brimbook.steps.recipe import BINDING
 from brimbook.steps.weighing import practice_or_yours, sum_as_weighed, weigh_out
 
 
@@ -191,12 +195,13 @@ def _spread_told(plan: Plan) -> str:
 def _range_notes(said: Said, place: str, recipe: Recipe) -> tuple[str, ...]:
     """A tradesman's warning where the powder is asked to take less or more water than its sheet says."""
     least, most = (fact(said, f"{place}.mix.powder", name) for name in ("water_least", "water_most"))
-    ratio, told = recipe.total_water, show.significant
-    grains = [part for part in recipe.parts[1:] if part.role in ("sand", "pozzolan")]
-    if least is None or most is None or grains or least.value > most.value:
+    told, plasticized = show.significant, any(part.role == "plasticizer" for part in recipe.parts)
+    # Sand asks for more water, never for less; what else binds takes water as the powder does.
+    ratio = recipe.total_water / math.fsum(part.dry for part in recipe.parts if part.role in BINDING)
+    if least is None or most is None or least.value > most.value:
         return ()
     between = f"{told(least.value, 3, said.display)} to {told(most.value, 3, said.display)} of its weight"
-    if ratio < least.value * (1 - 1e-9):
+    if ratio < least.value * (1 - 1e-9) and not plasticized:
         return (f"This powder takes {between} in water; {told(ratio, 3, said.display)} may be too stiff to pour.",)
     if ratio > most.value * (1 + 1e-9):
         return (f"This powder takes {between} in water; {told(ratio, 3, said.display)} makes it weak and it may settle "
@@ -215,7 +220,7 @@ def _fresh_density(said: Said, place: str, plan: Plan) -> Figure:
 
 def _by_rule(said: Said, place: str, plan: Plan, cavity: Measurement, per_gram: Figure) -> list[Figure]:
     rule, pieces = said.value(f"{place}.mix.rule"), said.value(f"{place}.pieces")
-    if rule is None or len(plan.filled) > 1 or len(plan.recipe.parts) > 1:
+    if rule is None or len(plan.filled) > 1 or len(plan.recipe.parts) > 1 or _is_of_another_powder(said, place):
         return []
     told = show.significant
     ratio = plan.recipe.water
@@ -241,6 +246,12 @@ def _by_rule(said: Said, place: str, plan: Plan, cavity: Measurement, per_gram: 
              + _hidden_told(hidden, said),
         constants=(constant,), uses=(powder.key, per_gram.key))
     return [powder, rule_water, allowance]
+
+
+def _is_of_another_powder(said: Said, place: str) -> bool:
+    """The usual rule is that of a rapid-setting cement; nobody has it for plaster or Portland cement."""
+    kind = said.text(f"{place}.mix.powder.kind")
+    return said.is_usual(f"{place}.mix.rule") and generic(kind) is not None and kind != "rapid"
 
 
 def _hidden_told(hidden: float, said: Said) -> str:

@@ -5,6 +5,8 @@ from brimbook.cast import heat
 from brimbook.cast.recipe import Part, Recipe
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show
+from brimbook.quantity.show import Display
+from brimbook.quantity.units import UNITS, from_base, to_base
 from brimbook.record.said import Said, localize
 from brimbook.steps.facts import Fact, fact
 from brimbook.steps.plastic_facts import fact_constant, plastic_fact, plastic_name
@@ -56,7 +58,7 @@ def _peak(said: Said, place: str, recipe: Recipe, start: float,
     rise = heat.rise(sum(each.value * grams for _, each, grams in given), recipe.total_water, solids)
     terms = " + ".join(f"{told(each.value, 8, display)} × {told(grams, 8, display)}" for _, each, grams in given)
     begins = f"({told(start, 8, display)})" if start < 0 else told(start, 8, display)
-    value, shown = start + rise, show.temperature(round(start + rise), display)
+    value, shown = start + rise, _whole(start + rise, display)
     constants = [Constant(f"Heat of the {part.label.lower()}, in the mold", localize(each.text, display), each.source)
                  for part, each, _ in given]
     return Figure(
@@ -70,6 +72,12 @@ def _peak(said: Said, place: str, recipe: Recipe, start: float,
                "minutes keeps more than one that sets in hours."), rise
 
 
+def _whole(celsius: float, display: Display) -> str:
+    """A temperature to whole degrees of the maker's own unit: it is a bound, no measurement."""
+    unit = "f" if display.temperature == "F" else "c"
+    return show.temperature(to_base(float(round(from_base(celsius, unit))), UNITS[unit]), display)
+
+
 def _warmest(said: Said, start: float, value: float, shown: str) -> str:
     begins = f"From {show.temperature(start, said.display)}"
     if value > _BOILING:
@@ -80,7 +88,7 @@ def _warmest(said: Said, start: float, value: float, shown: str) -> str:
 def _share(said: Said, place: str, soft: Fact, start: float, rise: float, peak: Figure) -> Figure:
     told, display = show.significant, said.display
     value, name = heat.share_to_soften(soft.value, start, rise), plastic_name(said, f"{place}.clamping")
-    limit, percent = localize(soft.text, display), show.percent(value, display, 0)
+    limit, percent = show.temperature(soft.value, display), show.percent(value, display, 0)
     begins = f"({told(start, 8, display)})" if start < 0 else told(start, 8, display)
     says = (f"{name} softens from {limit}: it would, if {percent} of the heat stayed in the piece" if value < 1 else
             f"{name} softens from {limit}: this mix can't get so warm")

@@ -10,11 +10,16 @@ from brimbook.fill import readings
 from brimbook.quantity import show
 from brimbook.record.said import Said
 from brimbook.steps.measure import Measurement
+from brimbook.steps.recipe import others_of
 
 # A fresh mix outside these, or this many times off its table, is a slip of the pen [g/mL, –].
 LIGHTEST, HEAVIEST, FARTHEST = 0.3, 4.0, 1.6
 # A mold that took less or more than so many times its room was not what was weighed for.
 LEAST_TAKEN, MOST_TAKEN = 0.6, 2.0
+# A mold measured too large can need less than its room, but not less than this.
+LEAST_ALLOWANCE = -0.05
+# A mix that spread so many times as wide the one way as the other ran off a slope, or is a slip of the pen.
+LOPSIDED = 1.5
 
 
 @dataclass(frozen=True)
@@ -80,8 +85,8 @@ def molds_of(said: Said, place: str, rooms: dict[str, Measurement]) -> Molds | N
     place: path of the cast whose bowl it is [text].
     rooms: the measured cavity of each cast poured from this bowl, by the cast's path [measurements].
     """
-    sharing = [f"casts.{row}" for row in range(1, said.count("casts")) if said.value(f"casts.{row}.bowl") == "first"]
-    places = [place, *(sharing if place == "casts.0" else [])]
+    casts = range(1, said.count("casts")) if place == "casts.0" else ()
+    places = [place, *(f"casts.{row}" for row in casts if said.value(f"casts.{row}.bowl") == "first")]
     counts = [said.value(f"{each}.pieces") for each in places]
     if None in counts or any(each not in rooms for each in places):
         return None
@@ -99,14 +104,43 @@ def log_of(said: Said, place: str, recipe: Recipe, molds: Molds | None) -> list[
     molds: what the bowl fills [molds].
     """
     found, cup_before, base = [], {}, base_of(said, place)
+    others = set(of_another_mix(said, place))
     for row in range(said.count(f"{place}.pours")):
         pour = f"{place}.pours.{row}"
+        _remember_cup(said, pour, cup_before)
+        if row in others:
+            continue
         powder, own = own_recipe(said, pour, recipe)
         cup = _cup(said, pour, own, cup_before)
         if own is not None:
             taken = _taken(said, pour, own, powder, molds) if powder is not None and molds is not None else None
             found.append(Pour(row + 1, pour, own, cup, taken, _spread(said, pour, base)))
     return found
+
+
+# As long as a record keeps it.
+_LONGEST = 1000
+
+
+def mix_name(said: Said, place: str) -> str:
+    """The powder and the ingredients of a mix by their kinds, so that a pour of another one is known [text].
+
+    said: the record as understood [said].
+    place: path of the cast [text].
+    """
+    materials = [f"{place}.mix.powder", *others_of(said, f"{place}.mix")]
+    return " + ".join(said.text(f"{material}.kind").strip() or "own" for material in materials)[:_LONGEST].strip()
+
+
+def of_another_mix(said: Said, place: str) -> list[int]:
+    """The rows of the pours that were logged when the mix had another powder or other ingredients [counts].
+
+    said: the record as understood [said].
+    place: path of the cast [text].
+    """
+    present, rows = mix_name(said, place), range(said.count(f"{place}.pours"))
+    logged = [said.text(f"{place}.pours.{row}.of").strip() for row in rows]
+    return [row for row in rows if logged[row] and logged[row] != present]
 
 
 def own_recipe(said: Said, pour: str, recipe: Recipe) -> tuple[float | None, Recipe | None]:
@@ -149,11 +183,14 @@ def _weighed_as(part: Part, weighed: float) -> Part:
     return part if weighed == part.weighed else replace(part, weighed=weighed)
 
 
-def _cup(said: Said, pour: str, own: Recipe | None, before: dict[str, float]) -> Cup | None:
+def _remember_cup(said: Said, pour: str, before: dict[str, float]) -> None:
     """A cup stays the same from pour to pour: what it holds and weighs empty need only be typed once."""
     for name in ("cup_volume", "cup_empty"):
         if said.typed(f"{pour}.{name}"):
             before[name] = said.value(f"{pour}.{name}")
+
+
+def _cup(said: Said, pour: str, own: Recipe | None, before: dict[str, float]) -> Cup | None:
     full, empty, volume = said.value(f"{pour}.cup_full"), before.get("cup_empty"), before.get("cup_volume")
     if None in (full, empty, volume) or own is None:
         return None
@@ -197,6 +234,9 @@ def _spread(said: Said, pour: str, base: float | None) -> float | None:
     if not diameters or None in diameters or base is None:
         return None
     spread = flow.mean_diameter(diameters)
+    if max(diameters) > LOPSIDED * min(diameters):
+        said.fault(paths[1], "The two spreads are far apart. Check both; if they are right, level the plate and spread it again.")
+        return None
     if spread < base:
         said.fault(paths[0], f"The mix can't lie narrower than the cone stood: {show.length(base, said.display)}. Check the "
                    "spread, and which cone it was.")
@@ -223,8 +263,11 @@ def learn_from(said: Said, pours: list[Pour], molds: Molds | None) -> Learned | 
     learned = learning.learn([seen.cup for seen in log if seen.cup is not None],
                              [seen.taken for seen in log if seen.taken is not None],
                              molds.relative if molds else 0.0, cup_rounding, pour_rounding)
-    return None if learned is None else replace(
-        learned, log=tuple(seen for seen in log if (seen.cup, seen.taken) != (None, None)))
+    if learned is None:
+        return None
+    # Whatever the pours say, a plan must not leave the mold half empty.
+    sane = learned.allowance if learned.allowance is not None and learned.allowance >= LEAST_ALLOWANCE else None
+    return replace(learned, allowance=sane, log=tuple(seen for seen in log if (seen.cup, seen.taken) != (None, None)))
 
 
 def _root_mean_square(values: list[float]) -> float:

@@ -221,20 +221,30 @@ def _needed(lesson: _Lesson, density: Figure) -> Figure:
     share, count = math.exp(learned.need.value) - 1, len(learned.pours.values)
     half = learned.need.plus_minus * (1 + share)
     scatter = show.percent(learned.pours.scatter, display)
-    one_more = () if learned.allowance is not None else (
-        "One pour more with what was left over, and it is said which allowance to plan with.",)
+    more = f"{show.percent(share, display)} beyond the mold" if share >= 0 else \
+        f"{show.percent(-share, display)} less than the mold is measured to hold"
     pours = "The pour" if count == 1 else f"The last {count} pours"
     return _percent(
         lesson, "needed", "Needed beyond the mold", share,
         "exp(ln(1 + film expected), and what the pours took less the density by table and cups, each by its weight) − 1",
         f"exp({told(expected)} × ln(1 + {told(learning.FILM)}) + {told(seen)} × ({told(learned.pours.mean)} − "
         f"{told(learned.without_pours.value)})) − 1",
-        says=f"{pours} needed {show.percent(share, display)} beyond the mold, and vary by {scatter}",
+        says=f"{pours} needed {more}, and vary by {scatter}",
         plus_minus=half, plus_minus_shown=f"± {show.plus_minus(half * 100, display)} %",
         constants=(*_weight_constants(lesson, "pours"), _student(lesson, learned.need.freedom)),
-        uses=(density.key, lesson.key("scatter_pours")), notes=one_more,
+        uses=(density.key, lesson.key("scatter_pours")), notes=_not_planned_with(learned, count),
         spread=f"± at about 95 %, of the average; from pour to pour it varies by {scatter}. What a cup does not tell apart, "
                "a heavier mix or more film, stays in it.")
+
+
+def _not_planned_with(learned: Learned, count: int) -> tuple[str, ...]:
+    """Why the pours give no allowance yet."""
+    if learned.allowance is not None:
+        return ()
+    if count < learning.FEWEST_FOR_ALLOWANCE:
+        return ("One pour more with what was left over, and it is said which allowance to plan with.",)
+    return ("No mold takes so much less than it holds. Measure it again, and look at the weights of the pours; until then the "
+            "allowance that you typed is taken.",)
 
 
 def _allowance(lesson: _Lesson) -> Figure:

@@ -52,7 +52,7 @@ def _filament(said: Said, at: str, grams: float, density: Fact | None, uses: tup
         numbers=f"{told(grams, 8, said.display)} ÷ {told(density.value, 8, said.display)} ÷ "
                 f"(π ÷ 4 × {told(diameter, 8, said.display)}²)", worked=f"{told(value, 5, said.display)} m", uses=uses,
         constants=(fact_constant(said, "Density of the plastic", density),
-                   practice_or_yours(said, f"{at}.filament", "Filament", show.length(diameter, said.display))))]
+                   practice_or_yours(said, f"{at}.filament", "Filament", f"{told(diameter, 4, said.display)} mm")))]
 
 
 def _cost(said: Said, at: str, grams: float, uses: tuple[str, ...]) -> list[Figure]:

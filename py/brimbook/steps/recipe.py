@@ -6,12 +6,16 @@ from dataclasses import dataclass
 from brimbook.cast.materials import generic
 from brimbook.cast.recipe import Part, Recipe, binder_for_shares, share_of_wet, weighed_for_share_of_mix
 from brimbook.fill import water
+from brimbook.quantity import show
+from brimbook.record.fields import leaf_at
 from brimbook.record.said import Said
 from brimbook.steps.facts import fact, name_of
 
 # These take part in a ratio such as 1:2:0.4; the others are small doses.
 BULK = ("binder", "pozzolan", "sand")
 BINDING = ("binder", "pozzolan")
+# A bench keeps no more ingredients apart than this; what a record holds beyond them is kept, and told.
+MOST_OTHERS = 100
 
 
 @dataclass
@@ -45,6 +49,8 @@ def recipe_of(said: Said, place: str) -> Recipe | None:
         said, mix, others, binder_share.value) if way else None
     if water_total is None or any(other.dry is None for other in others) or not _leaves_room(said, way, others):
         return None
+    if not _water_makes_sense(said, mix, way, others, water_total):
+        return None
     powder = Part("powder", name_of(said, f"{mix}.powder") or "Powder", "binder", 1.0, density.value, 0.0,
                   binder_share.value)
     parts = (powder, *_weighed(said, others, water_total))
@@ -62,8 +68,16 @@ def bulk(said: Said, mix: str) -> list[str]:
     said: the record as understood [said].
     mix: path of the mix [text].
     """
-    places = [f"{mix}.others.{row}" for row in range(said.count(f"{mix}.others"))]
-    return [place for place in places if role_of(said, place) in BULK]
+    return [place for place in others_of(said, mix) if role_of(said, place) in BULK]
+
+
+def others_of(said: Said, mix: str) -> list[str]:
+    """The paths of the ingredients beside the powder, as many as a mix has room for, and one more if it has more [texts].
+
+    said: the record as understood [said].
+    mix: path of the mix [text].
+    """
+    return [f"{mix}.others.{row}" for row in range(min(said.count(f"{mix}.others"), MOST_OTHERS + 1))]
 
 
 def role_of(said: Said, material: str) -> str:
@@ -79,9 +93,11 @@ def role_of(said: Said, material: str) -> str:
 
 
 def _others(said: Said, mix: str) -> list[_Other] | None:
-    found = []
-    for row in range(said.count(f"{mix}.others")):
-        place = f"{mix}.others.{row}"
+    found, places = [], others_of(said, mix)
+    if len(places) > MOST_OTHERS:
+        said.fault(f"{places[-1]}.kind", f"A mix here has room for {MOST_OTHERS} ingredients beside the powder. Remove this one.")
+        return None
+    for row, place in enumerate(places):
         density, content = fact(said, place, "particle_density"), fact(said, place, "water_content")
         moisture, binds = said.value(f"{place}.moisture"), fact(said, place, "binder_share")
         if None in (density, content, moisture, binds):
@@ -92,6 +108,18 @@ def _others(said: Said, mix: str) -> list[_Other] | None:
         found.append(_Other(place, f"others.{row}", label, role, density.value, water_share,
                             binds.value if role in BINDING else 0.0))
     return found
+
+
+def _water_makes_sense(said: Said, mix: str, way: str, others: list[_Other], water_total: float) -> bool:
+    """Parts in another order, or a slip in the trial batch, show in the water beside all that sets."""
+    path, bounds = _water_path(mix, way, others), leaf_at(f"{mix}.water_share").bounds
+    share = water_total / (1 + math.fsum(other.dry for other in others if other.role in BINDING))
+    if not path.endswith(("parts", "trial_water")) or bounds.least <= share <= bounds.most:
+        return True
+    told = f"So the water is {show.percent(share, said.display, 0)} of the powder that sets; it is between 5 and 150 %. "
+    said.fault(path, told + ("Type the parts in the order named here, the water last." if path.endswith("parts")
+                             else "Check both weights."))
+    return False
 
 
 def _water_path(mix: str, way: str, others: list[_Other]) -> str:

@@ -11,6 +11,9 @@ from brimbook.record.said import Said
 from brimbook.steps.plan import Plan, Portion
 from brimbook.steps.weighing import weigh_out
 
+# A scoop so many times off its plan is a slip of the pen rather than of the hand.
+FARTHEST = 3.0
+_FAR = "What you weighed is far from the plan. Check its digits and its unit, and the pieces that are planned."
 _NONE_PLANNED = "None of it is planned. Type how much of it belongs in the mix, or leave this empty."
 
 
@@ -61,8 +64,9 @@ def scooped(said: Said, place: str, plan: Plan, kinds: tuple[Mixes, ...]) -> lis
     several = () if batch.number_of(kinds) == 1 else ("What you weighed is compared with the first of the mixes.",)
     follow = [_follow(said, place, portion, planned[portion.name], weighed, factor) for portion in plan.portions]
     mix = _mix_of_it(said, place, plan, share, factor)
+    far = (_FAR,) if not 1 / FARTHEST <= factor.value <= FARTHEST else ()
     spare = _spare(said, place, plan, kinds[0], mix)
-    return [replace(factor, notes=several), *(figure for figure in follow if figure is not None), mix, spare]
+    return [replace(factor, notes=(*far, *several)), *(figure for figure in follow if figure is not None), mix, spare]
 
 
 def _with_allowance(plan: Plan) -> tuple[Mold, ...]:
@@ -128,7 +132,7 @@ def _follow(said: Said, place: str, portion: Portion, planned: float, weighed: d
     lacking = target - weighed[portion.name]
     if lacking < said.display.readability / 2:
         return None
-    return weigh_out(said, key, f"{label_of(portion)} to add", f"{noun} to what is there", lacking, None, verb="Add",
+    return weigh_out(said, key, f"{label_of(portion)} to add", f"{noun} to what is there", lacking, None, verb="Add", whole=target,
                      formula=f"{noun} planned × batch against its plan − {noun} weighed",
                      numbers=f"{product} − {told(weighed[portion.name], 8, said.display)}", uses=(factor.key,))
 
@@ -140,7 +144,15 @@ def _mix_of_it(said: Said, place: str, plan: Plan, share: float, factor: Figure)
         f"{place}.batch.scooped.mix", "Mix from what you weighed", made, "mL", show.volume(made, said.display),
         formula="mix planned × batch against its plan",
         numbers=f"{told(planned, 8, said.display)} × {told(factor.value, 8, said.display)}",
-        uses=(f"{place}.mix_needed", factor.key))
+        uses=(f"{place}.mix_needed", factor.key), notes=_overflow(said, place, planned, made))
+
+
+def _overflow(said: Said, place: str, planned: float, made: float) -> tuple[str, ...]:
+    room = said.value(f"{place}.batch.bowl")
+    if room is None or made <= max(room, planned) * (1 + 1e-9):
+        return ()
+    return (f"What you weighed makes {show.volume(made, said.display)} of mix, and your bowl takes "
+            f"{show.volume(room, said.display)}: take a larger one.",)
 
 
 def _spare(said: Said, place: str, plan: Plan, mixes: Mixes, made: Figure) -> Figure:
@@ -160,15 +172,15 @@ def _spare(said: Said, place: str, plan: Plan, mixes: Mixes, made: Figure) -> Fi
 
 def _spare_told(said: Said, plan: Plan, mixes: Mixes, made: float, bare: float, plus_minus: float) -> str:
     spare, several = made - bare, sum(mixes.pieces) > 1
-    them = "molds" if several else "mold"
+    them = "its part of the mold" if mixes.parts > 1 else "the molds" if several else "the mold"
     if abs(spare) <= plus_minus:
-        return f"It just fills the {them}, with nothing for the bowl and the tools: scoop a little more"
+        return f"It just fills {them}, with nothing for the bowl and the tools: scoop a little more"
     if spare > 0:
-        return f"It fills the {them}: {show.volume(spare, said.display)} over, " \
+        return f"It fills {them}: {show.volume(spare, said.display)} over, " \
                f"{show.percent(spare / bare, said.display)} for the bowl and the tools"
     more = show.mass_at_least(-spare / plan.per_gram, said.display)
     rest = "" if len(plan.portions) == 2 else ", and the rest to match"
-    says = f"It does not fill the {them}: short by {show.volume(-spare, said.display)}. Scoop at least {more} more powder{rest}"
+    says = f"It does not fill {them}: short by {show.volume(-spare, said.display)}. Scoop at least {more} more powder{rest}"
     return f"{says}. As it is, it makes {_filled(plan, mixes, made)}" if several else says
 
 
@@ -199,8 +211,21 @@ def left_over_stock(said: Said, place: str, plan: Plan) -> list[Figure]:
     notes = tuple(f"Short of {noun_of(each)} too: {show.mass(left[each], said.display)} of the "
                   f"{show.mass(each.grams, said.display)}." for each in others)
     made = batch.pieces_made(_with_allowance(plan), plan.volume * left[least] / least.grams)
-    figure = replace(_left_pieces(said, place, plan, least, left[least], made), notes=notes)
+    more = _with_less_over(said, plan, left[least] / least.grams, sum(made))
+    figure = replace(_left_pieces(said, place, plan, least, left[least], made), notes=(*more, *notes))
     return [figure, *_for_these(said, place, plan, made, figure)] if _is_short(least, left[least]) else [figure]
+
+
+def _with_less_over(said: Said, plan: Plan, share: float, made: int) -> tuple[str, ...]:
+    """Pieces that what is left would still fill, up to those planned, if less is allowed for."""
+    rooms = tuple(Mold(mold.pieces, mold.volume) for mold in plan.filled)
+    filled = tuple(min(more, mold.pieces) for more, mold in zip(batch.pieces_made(rooms, plan.volume * share), plan.filled))
+    if sum(filled) <= made or share >= 1:
+        return ()
+    bare = math.fsum(number * mold.volume for number, mold in zip(filled, rooms))
+    over = plan.volume * share / bare - 1
+    return (f"It would fill {_of_molds(plan, filled)} with {show.percent(over, said.display)} for the bowl and the tools, instead of "
+            f"{show.percent(plan.allowance, said.display)}.",)
 
 
 def _is_short(portion: Portion, left: float) -> bool:

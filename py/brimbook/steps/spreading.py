@@ -55,11 +55,12 @@ def _spread(said: Said, place: str, spreads: list[float]) -> Figure:
     told, mean = show.significant, flow.mean_diameter(spreads)
     terms = " + ".join(told(spread, 8, said.display) for spread in spreads) if len(spreads) <= _TERMS else told(
         math.fsum(spreads), 9, said.display)
-    shown = show.length(mean, said.display)
+    shown, target = show.length(mean, said.display), said.value(f"{place}.flow.target")
+    aim = "aim for that with the next one" if target is None else f"you want {show.length(target, said.display)}"
     return Figure(
-        _key(place, "spread"), "Spread to aim for", mean, "mm", shown, formula="average of the pours' spreads",
+        _key(place, "spread"), "Spread of your pours", mean, "mm", shown, formula="average of the pours' spreads",
         numbers=f"({terms}) ÷ {len(spreads)}", worked=f"{told(mean, 5, said.display)} mm",
-        says=f"Your pours spread {shown} on average: aim for that with the next one")
+        says=f"Your pours spread {shown} on average: {aim}")
 
 
 def _flow(said: Said, place: str, spread: Figure) -> Figure:
@@ -68,9 +69,9 @@ def _flow(said: Said, place: str, spread: Figure) -> Figure:
     cone = said.value(f"{place}.flow.cone")
     size = Constant("Base of the cone or ring", show.length(base, said.display),
                     sources.CONE_SIZES if cone in flow.CONES else sources.YOURS)
-    words, more = f"It spreads {show.percent(share, said.display, 0)} wider than it stood", ()
+    words, more = f"A flow of {show.percent(share, said.display, 0)}: so much wider than the base it stood on", ()
     if cone == "mortar_table":
-        words += f": a {flow.consistency(spread.value)} mortar, by its class"
+        words += f", and a {flow.consistency(spread.value)} mortar, by its class"
         more = (Constant("Class of the flow value", flow.consistency(spread.value), sources.CONSISTENCY),)
     return Figure(
         _key(place, "flow"), "Flow", share, "–", show.percent(share, said.display, 0), says=words,

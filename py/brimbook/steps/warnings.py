@@ -4,6 +4,7 @@ from brimbook import sources
 from brimbook.cast.recipe import MOST_PIGMENT, STRENGTHS, Part, Recipe, most_pigment, strength
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show, show_more
+from brimbook.quantity.units import UNITS, to_base
 from brimbook.record.said import Said
 from brimbook.steps.facts import Fact, fact
 from brimbook.steps.recipe import BINDING, BULK
@@ -55,7 +56,7 @@ def _strength(said: Said, place: str, ratio: float, water_key: str) -> list[Figu
     if value is None:
         return []
     (low, strong), (high, weak) = next(pair for pair in zip(STRENGTHS, STRENGTHS[1:]) if pair[0][0] <= ratio <= pair[1][0])
-    shown = show_more.stress(value, said.display)
+    shown = show_more.stress(round(value / _rough(said)) * _rough(said), said.display)
     step = f"({told(weak, 4, said.display)} − {told(strong, 4, said.display)}) × ({told(ratio, 8, said.display)} − " \
            f"{told(low, 4, said.display)}) ÷ ({told(high, 4, said.display)} − {told(low, 4, said.display)})"
     return [Figure(
@@ -65,6 +66,11 @@ def _strength(said: Said, place: str, ratio: float, water_key: str) -> list[Figu
         constants=(Constant("Table", "water-cement ratio and strength", sources.ACI_STRENGTH),), uses=(water_key,),
         spread="The table is for Portland concrete without added air, in damp cylinders. A thin mortar or a neat paste may "
                "differ by far: take it as a hint.")]
+
+
+def _rough(said: Said) -> float:
+    """No table tells the strength of a thin cast nearer than a MPa, or 100 psi."""
+    return to_base(100.0, UNITS["psi"]) if said.display.length == "in" else 1.0
 
 
 def _pigment(said: Said, place: str, recipe: Recipe) -> list[Figure]:

@@ -104,7 +104,7 @@ def test_choices_are_offered_with_what_they_set():
         "casts.0.mix.powder.particle_density": "3.15 g/mL", "casts.0.mix.powder.role": "binder",
         "casts.0.mix.water_to_powder": "0.40"}
     assert sets["casts.0.mix.powder.working_time"] == sets["casts.0.mix.powder.name"] == ""
-    assert powders["own"]["sets"] == {}
+    assert powders["own"]["sets"] == {"casts.0.mix.powder.particle_density": ""}
     waxes = {choice["value"]: choice for choice in fields(sheet(vessel()))["wells.0.wax.kind"]["choices"]}
     assert waxes["beeswax"]["sets"] == {"wells.0.wax.density_poured": "0.82 g/mL",
                                         "wells.0.wax.density_set": "0.96 g/mL"}

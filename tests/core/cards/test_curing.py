@@ -105,3 +105,9 @@ def test_what_can_hurt_stands_here(title):
 def test_a_temperature_logged_before_the_pour_is_known_waits_for_it():
     record = put(vessel(), "casts.0.curing.temperatures", [{"at": POURED, "temperature": "12 °C"}])
     assert any("Type when it was poured" in note for note in card(record)["notes"])
+
+
+def test_a_leak_test_wets_it_again():
+    record = vessel(casts__0__curing__poured_at=POURED, casts__0__leaking__filled="1200 g")
+    assert any("A leak test wets it" in note for note in card(record)["notes"])
+    assert not any("A leak test" in note for note in card(vessel(casts__0__curing__poured_at=POURED))["notes"])

@@ -36,11 +36,29 @@ def test_the_newest_weighing_is_asked_in_the_open_and_older_ones_in_groups():
     assert asked(shown["more"]) == ["margin", "steady", "readability"]
 
 
-def test_the_closed_card_tells_the_water_and_the_day():
-    assert [(each["label"], each["shown"]) for each in card(ROWS, dry_weight="900 g")["answer"]] == [
-        ("Water left", "18 g"), ("Dry", "Wed, Nov 25")]
-    assert [each["label"] for each in card([("2026-11-20T09:00", "902 g")], dry_weight="900 g")["answer"]] == [
-        "Water left", "Dry since"]
+def closed(*rows, **texts):
+    return [(each["shown"], each["label"]) for each in card(*rows, **texts)["answer"]]
+
+
+def test_the_closed_card_tells_the_day_and_before_it_is_known_the_water():
+    assert closed(ROWS, dry_weight="900 g") == [("Wed, Nov 25", "Likely dry")]
+    assert closed([("2026-11-20T09:00", "902 g")], dry_weight="900 g") == [("Fri, Nov 20", "Dry since")]
+    assert closed(ROWS[:1], dry_weight="900 g") == [("46 g", "Water left")]
+    assert len(card(ROWS)["large"]) == 2
+
+
+def test_the_closed_card_is_one_line_of_a_phone():
+    for settings in ({}, {"mass": "lb"}):
+        for rows in (ROWS[:2], ROWS, [*ROWS, ("2026-11-29T09:00", "901 g")]):
+            assert len(" ".join(" ".join(each) for each in closed(rows, settings, dry_weight="900 g"))) <= 34
+
+
+def test_after_a_leak_test_it_is_to_be_weighed_again():
+    record = vessel(casts__0__drying__dry_weight="900 g", casts__0__drying__weights=[{"at": ROWS[0][0], "weight": "901 g"}],
+                    casts__0__leaking__filled="1200 g")
+    shown = next(each for each in sheet(record)["cards"] if each["id"] == "dry")
+    assert any("A leak test wets it" in note for note in shown["notes"])
+    assert not any("A leak test" in note for note in card(ROWS)["notes"])
 
 
 def test_while_there_is_nothing_to_tell_it_says_what_to_do():

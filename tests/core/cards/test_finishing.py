@@ -38,3 +38,17 @@ def test_dust_fire_and_sealers_are_warned_of():
     titles = {caution["title"] for caution in card(SIZED)["cautions"]}
     assert titles == {"An unsealed vessel can burn like a wick", "Sanding dust harms the lungs",
                       "Sealer and paint have sheets of their own"}
+
+
+def test_a_vessel_that_is_not_to_be_sealed_is_warned_of_in_words():
+    bare = card(vessel(casts__0__finishing__sealer_coats="0"))
+    assert any("can burn like a wick" in note for note in bare["notes"])
+    assert not any("wick" in note for note in card(SIZED)["notes"])
+
+
+def test_the_closed_card_is_one_line_of_a_phone():
+    record = vessel(**{f"casts__0__finishing__{side}_area": "1000" for side in ("inside", "outside")})
+    for settings in ({}, {"mass": "oz"}):
+        shown = next(each for each in sheet(record, **settings)["cards"] if each["id"] == "finish")
+        told = [f"{each['shown']} {each['label']}" for each in shown["answer"]]
+        assert told and len("   ".join(told)) <= 34 and len(shown["large"]) == 2

@@ -70,9 +70,16 @@ def test_the_scale_of_the_settings_stands_in(how, step):
 
 
 def test_a_damp_vessel_is_cautioned():
-    assert [each["title"] for each in card()["cautions"]] == ["A damp vessel spits hot wax"]
+    assert [each["title"] for each in card()["cautions"]] == ["A damp vessel spits hot wax",
+                                                              "An unsealed vessel can burn like a wick"]
 
 
 def test_a_full_vessel_is_told_what_is_wrong_with_it():
     page = sheet(full_vessel())
     assert any(fault["path"].startswith("casts.0.leaking.") for fault in page["faults"])
+
+
+def test_a_dry_weight_of_the_drying_vessel_is_not_asked_for_again():
+    record = vessel(casts__0__drying__dry_weight="641 g")
+    shown = next(each for each in sheet(record)["cards"] if each["id"] == "leak")
+    assert shown["waiting"] == "Now fill it with water, weigh it." and shown["fields"][0]["note"] == "Empty, so 641 g is taken."

@@ -81,7 +81,8 @@ def test_a_new_pour_takes_what_was_scooped_instead():
     pour = logged(vessel(casts__0__scooped="1300 g"))
     assert (pour["powder"], pour["water"]) == ("1300 g", "325 g")
     pour = logged(vessel(casts__0__scooped="1300 g", casts__0__scooped_water="330 g"))
-    assert (pour["powder"], pour["water"]) == ("1300 g", "330 g")
+    # The bowl card says to add powder to that much water.
+    assert (pour["powder"], pour["water"]) == ("1320 g", "330 g")
 
 
 def test_a_new_pour_without_a_plan_is_empty():
@@ -118,3 +119,47 @@ def test_wet_mix_is_warned_of_where_it_is_poured():
 def test_a_long_log_is_no_burden():
     shown = card(*[POUR] * 120)
     assert len(shown["groups"]) == 120 and len(shown["figures"]) < 25
+
+
+def test_a_pour_keeps_the_mix_and_the_pieces_that_it_was_of():
+    record = vessel(casts__0__pieces="6", casts__0__batch__bowl="1500 mL")
+    put(record, "casts.0.mix.others.0", {"kind": "red_oxide", "share": "3 %"})
+    pour = logged(record)
+    each = figures(record)["casts.0.batch.mix_1.powder"]["shown"]
+    assert (pour["powder"], pour["pieces"], pour["of"]) == (each, "2", "rapid + red_oxide")
+    put(record, "casts.0.pours.0.left_over", "100 g")
+    del record["casts"][0]["batch"]
+    record["casts"][0]["pieces"] = "1"
+    assert "needed" in next(each for each in sheet(record)["cards"] if each["id"] == "pour")["groups"][0]["summary"]
+    # Without the pigment, the third of an ounce of it would pass for what now stands in its place.
+    record["casts"][0]["mix"]["others"] = [{"kind": "sand", "role": "sand"}]
+    record["casts"][0]["mix"]["parts"] = "1:1:0.4"
+    shown = next(each for each in sheet(record)["cards"] if each["id"] == "pour")
+    assert shown["groups"][0]["summary"] == "of another mix" and "casts.0.pouring.density" not in figures(record)
+    assert shown["notes"] == ["Pour 1 was of another mix (Rapid-setting cement + Red iron oxide): kept, and not counted."]
+    assert "casts.0.pours.0.of" in [field["path"] for field in shown["groups"][0]["more"]]
+
+
+def test_a_scoop_that_is_filled_up_is_logged_filled_up():
+    record = vessel(casts__0__scooped="1300 g", casts__0__scooped_water="310 g")
+    assert figures(record)["casts.0.batch.scooped.water"]["says"] == "Add 15 g water to what is there"
+    assert logged(record)["water"] == "325 g"
+
+
+def test_the_allowance_of_the_pours_is_told_where_another_one_is_typed():
+    pours = [POUR, {**POUR, **CUP}, POUR]
+    mix = next(each for each in sheet(vessel(casts__0__pours=pours))["cards"] if each["id"] == "mix")
+    (field,) = [each for each in mix["fields"] if each["path"] == "casts.0.allowance"]
+    plan = figures(vessel(casts__0__pours=pours))["casts.0.pouring.allowance"]["shown"]
+    assert field["value"] == "10 %" and field["note"] == f"Your pours say {plan}, and that is taken: see below."
+    typed = next(each for each in sheet(vessel(casts__0__pours=pours, casts__0__allowance_from="typed"))["cards"] if each["id"] == "mix")
+    assert [each["note"] for each in typed["fields"] if each["path"] == "casts.0.allowance"] == [""]
+
+
+def test_a_pour_that_needed_less_says_so():
+    assert "less" in card({**POUR, "powder": "1000 g", "water": "250 g"})["groups"][0]["summary"]
+
+
+def test_a_folded_pour_says_that_an_entry_in_it_is_marked():
+    shown = card({**POUR, "cup_full": "x"}, POUR)
+    assert [group["summary"] == "Mend the entry that is marked." for group in shown["groups"]] == [False, True]

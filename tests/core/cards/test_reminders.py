@@ -82,3 +82,24 @@ def test_what_can_t_be_made_is_one_sentence(change):
 def test_any_name_and_id_make_a_calendar(scrap):
     file = made({**poured(), "name": scrap, "id": scrap})
     assert len(events(file)) == len(events(made(poured())))
+
+
+def test_only_demolding_rings_at_night():
+    """Poured at 21:30: demolded at 22:15, unwrapped a day later at 22:15, which rings at 8:00."""
+    found = events(made(poured(), now="2026-11-01T12:00:00")), events(
+        made(put(poured(), "casts.0.curing.poured_at", "2026-11-24T21:30"), now="2026-11-01T12:00:00"))
+    rings = [[each.walk("VALARM")[0]["TRIGGER"].dt.total_seconds() / 3600 for each in part] for part in found]
+    assert rings[0][:3] == [0, 0, 0] and rings[1][0] == 0 and rings[1][1] == 9.75
+    for each in found[1][1:]:
+        ring = each["DTSTART"].dt + each.walk("VALARM")[0]["TRIGGER"].dt
+        assert 8 <= ring.hour <= 21
+
+
+def test_vessels_without_an_id_are_told_apart_in_any_script():
+    one, other = (events(made({**poured(), "name": name, "id": ""}))[0] for name in ("茶碗", "花瓶"))
+    assert str(one["UID"]) != str(other["UID"]) and str(one["UID"]).isascii()
+
+
+def test_sealing_has_its_caution():
+    found = {str(each["SUMMARY"]): str(each["DESCRIPTION"]) for each in events(made(poured()))}
+    assert "Solvents burn" in found["Tide cup: dry, as planned"]

@@ -93,7 +93,40 @@ def test_an_ingredient_that_enters_the_ratio_makes_room_in_the_parts():
     shown = page(record)
     assert shown["faults"] == [] and shown["line"].startswith("733 g powder")
     (group,) = next(card for card in shown["cards"] if card["id"] == "mix")["groups"]
-    assert group["actions"][0]["sets"] == {"casts.0.mix.parts": "1:0.25"} and group["title"] == "Silica sand"
+    assert group["actions"][0]["sets"] == {"casts.0.mix.parts": "1:0.25", "casts.0.mix.water_to_powder": "1:0.25"}
+    assert group["title"] == "Silica sand"
+
+
+def sets_of(record, path, value):
+    return next(each for each in fields(page(record))[path]["choices"] if each["value"] == value)["sets"]
+
+
+def test_the_water_of_the_parts_stays_when_the_powder_is_left_alone_and_comes_back():
+    record = put(vessel(casts__0__mix__parts="1:2:0.45", casts__0__mix__water_to_powder="0.4"),
+                 "casts.0.mix.others.0", {"kind": "sand", "role": "sand"})
+    (group,) = next(card for card in page(record)["cards"] if card["id"] == "mix")["groups"]
+    assert group["actions"][0]["sets"]["casts.0.mix.water_to_powder"] == "1:0.45"
+    # Parts from an earlier mix say nothing of the water that is typed now.
+    alone = put(vessel(casts__0__mix__parts="1:0.45", casts__0__mix__water_to_powder="0.3"),
+                "casts.0.mix.others.0", {"kind": "red_oxide", "share": "3 %"})
+    assert sets_of(alone, "casts.0.mix.others.0.kind", "sand")["casts.0.mix.parts"] == "1:1:0.3"
+
+
+def test_a_dose_is_chosen_with_what_it_is_a_share_of():
+    record = put(vessel(), "casts.0.mix.others.0", {"kind": "red_oxide", "share": "3 %"})
+    path = "casts.0.mix.others.0"
+    assert sets_of(record, f"{path}.kind", "glass_fiber")[f"{path}.base"] == "mix"
+    assert sets_of(record, f"{path}.kind", "plastic_fiber")[f"{path}.base"] == "binder"
+
+
+def test_a_material_of_the_longest_name_can_be_chosen():
+    name = "x" * 80
+    shown = page(vessel(), {"name": name, "particle_density": "2.84"})
+    own = next(each for each in fields(shown)["casts.0.mix.powder.kind"]["choices"] if each["group"] == "Mine" and name in each["value"])
+    record = vessel()
+    for path, text in {"casts.0.mix.powder.kind": own["value"], **own["sets"]}.items():
+        put(record, path, text)
+    assert page(record)["faults"] == []
 
 
 def test_a_price_is_never_in_a_link():
@@ -116,3 +149,20 @@ def test_a_price_in_another_currency_is_asked_about():
     assert "Prices here are in $" in fault["sentence"]
     assert shelf({**BAG, "pack_price": "18,50 €"}, currency="€", decimal="comma")["record"]["materials"][0]["pack_price"] == "18.50"
     assert Display().currency == "$"
+
+
+def test_another_powder_does_not_keep_the_density_of_the_generic_one():
+    path = "casts.0.mix.powder.particle_density"
+    assert sets_of(vessel(), "casts.0.mix.powder.kind", "own") == {path: ""}
+    assert sets_of(put(vessel(), path, "2.71"), "casts.0.mix.powder.kind", "own") == {}
+    mix = next(card for card in page(put(put(vessel(), path, ""), "casts.0.mix.powder.kind", "own"))["cards"] if card["id"] == "mix")
+    assert path in [field["path"] for field in mix["fields"]] and path not in [field["path"] for field in mix["more"]]
+    assert mix["waiting"].startswith("Type the particle density")
+
+
+def test_a_fiber_told_of_the_mix_is_asked_of_the_mix():
+    path = "casts.0.mix.others.0"
+    record = put(vessel(), path, {"kind": "glass_fiber", "role": "fiber", "share": "2 %", "base": "mix"})
+    asked = fields(page(record))
+    assert (asked[f"{path}.share"]["label"], asked[f"{path}.most"]["label"]) == ("Of the whole wet mix", "Most of it, of the wet mix")
+    assert fields(page(put(record, f"{path}.base", "binder")))[f"{path}.share"]["label"] == "Of the binder"

@@ -20,7 +20,7 @@ def test_the_closed_cards_carry_what_to_weigh():
 
 @pytest.mark.parametrize(("path", "text", "name", "words"), [
     ("casts.0.cavity.readings.0.water", "", "mix", "Once the mold is measured"),
-    ("casts.0.mix.powder.kind", "own", "mix", "particle density of your powder"),
+    ("casts.0.mix.powder.kind", "own", "mix", "particle density, from the powder"),
     ("casts.0.allowance", "lots", "mix", "Mend the entry"),
     ("wells.0.fill.readings.0.water", "", "wax", "Once the well is measured"),
     ("wells.0.wax.density_poured", "", "wax", "density of your wax"),
@@ -79,3 +79,18 @@ def test_every_leaf_of_a_cast_and_a_well_is_asked_somewhere():
                for name in ("name", "role", *COPIED)}
     expected = {path for path in LEAVES if path.startswith(("casts", "wells"))}
     assert asked <= expected and expected - asked <= written
+
+
+def test_a_folded_ingredient_says_that_its_entry_is_marked():
+    record = put(vessel(), "casts.0.mix.others.0", {"kind": "red_oxide", "share": "x"})
+    mix = next(each for each in sheet(record)["cards"] if each["id"] == "mix")
+    assert mix["groups"][0]["summary"] == "Mend the entry that is marked."
+
+
+def test_a_faulty_entry_of_the_eleventh_mold_marks_no_other_card():
+    record = vessel(casts__0__mix__powder__kind="own", casts__0__mix__powder__particle_density="")
+    record["casts"] = [dict(record["casts"][0]) for _ in range(11)]
+    record["casts"][10] = {**record["casts"][10], "allowance": "x"}
+    waiting = {each["id"]: each["waiting"] for each in sheet(record)["cards"]}
+    assert waiting["mix-2"] == "Type the particle density, from the powder's data sheet."
+    assert waiting["mix-11"] == "Mend the entry that is marked."

@@ -76,3 +76,8 @@ def test_nothing_typed_can_break_out_of_its_line(text):
     made = calendar([one(title=text, text=text), one()], STAMP)
     assert len(events(made)) == 2
     assert made.count("BEGIN:VEVENT\r\n") == 2
+
+
+def test_an_alarm_may_ring_later():
+    (event,) = events(calendar([one(rings_after=5.25 * 3600)], STAMP))
+    assert event.walk("VALARM")[0]["TRIGGER"].dt == datetime.timedelta(hours=5, minutes=15)

@@ -85,7 +85,8 @@ _FULL_TEXTS = {
 }
 _FULL_EXCEPTIONS = {"readability": "0.1 g", "line_error": "0.7 mm", "ruler": "0.3 mm", "particle_density": "2.71 g/mL",
                     "filler_density": "1.59 g/mL", "id": "3f2b8c54-9d1e-4a77-b0c3-5e6f7a8b9c0d", "notes": NOTES_300,
-                    "name": "Notched harbor bowl, third try", "datum": "-5 °C", "margin": "0.4 %", "steady": "0.2 %"}
+                    "name": "Notched harbor bowl, third try", "datum": "-5 °C", "margin": "0.4 %", "steady": "0.2 %",
+                    "of": "Notched + Notched"}
 
 
 def full_vessel() -> dict[str, Any]:

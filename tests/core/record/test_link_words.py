@@ -5,7 +5,7 @@ import hashlib
 from brimbook.record.link_words import WORDS_1, WORDS_2
 
 SHA256 = "8906d9f1d80b5fee6f4a35f00909352beedfed504153dcd5d115b1cfeb981026"
-SHA256_2 = "c4b65094bda114fbdec1fd2b2e0e5c8df3ebf117cd44c70085914fb2d8e97220"
+SHA256_2 = "670d18b08c5afeb38c451f05ec3aa693a4f35aa394fa2cbe43e307ea01ecb5af"
 
 
 def test_the_words_of_version_1_are_as_they_were():

@@ -170,3 +170,16 @@ def test_the_full_vessel_has_every_leaf_and_no_more():
              for path, part in tree.parts(full_vessel()) if not isinstance(part, (dict, list))}
     assert paths == {path for path in LEAVES if not path.startswith("materials.")} | {"version"}
     assert len(full_vessel()["notes"]) == 300 and len(branches(full_vessel())) > 90
+
+
+def test_more_molds_than_a_page_can_show_are_kept_and_told():
+    said = understand({"casts": [{"pieces": "2"}] * 401, "wells": [{}] * 400}, Display())
+    assert (said.count("casts"), said.count("wells")) == (400, 400)
+    assert [fault.path for fault in said.faults] == ["casts"] and "401" in said.faults[0].sentence
+    assert said.value("casts.400.pieces") == 2
+
+
+def test_a_fault_is_below_its_own_cast_alone():
+    said = understand({"casts": [{} if row != 10 else {"pieces": "x"} for row in range(12)]}, Display())
+    assert said.is_marked_below("casts.10") and not said.is_marked_below("casts.1") and not said.is_marked_below("casts.10.mix")
+    assert said.fault_at("casts.10.pieces") and not said.fault_at("casts.1.pieces")

@@ -47,3 +47,14 @@ def test_a_long_sum_is_lumped_and_a_short_one_is_whole():
     (2 * DAY, "2 d"), (0.0, "1 min")])
 def test_a_plus_minus_of_time_is_rounded_up(seconds, told):
     assert roughly(seconds, Display()) == told
+
+
+def test_a_reading_of_the_next_day_says_little_of_the_first_hour():
+    known = past(("2026-11-25T10:00", "8 °C"), bench="20 °C")
+    assert known.spans[0] == (19.5, 2.0) and known.spans[-1] == (8.5, 2.0)
+    assert sum(hours for _, hours in known.spans) == 24
+    assert sum(celsius * hours for celsius, hours in known.spans) == pytest.approx(14 * 24)
+
+
+def test_a_steady_bench_is_one_stretch_however_long():
+    assert past(("2026-11-27T10:00", "20 °C"), bench="20 °C").spans == [(20.0, 72.0)]

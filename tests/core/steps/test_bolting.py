@@ -21,7 +21,7 @@ def test_a_plastic_as_hard_as_steel_leaves_it_to_the_bolt():
     shown = clamped(bearing="200 MPa", thread="m3", washer_outside="15 mm")
     assert shown["bearing"]["value"] > shown["proof"]["value"]
     assert "the bolt gives way" in shown["by_force"]["says"] and "stretch the bolt" in shown["torque"]["says"]
-    assert shown["torque"]["value"] == pytest.approx(0.2 * 0.003 * shown["proof"]["value"])
+    assert shown["torque"]["value"] == pytest.approx(0.2 * 0.003 * 0.75 * shown["proof"]["value"])
 
 
 def test_the_force_sets_the_count_of_a_large_mold():
@@ -108,3 +108,13 @@ def test_more_safety_never_takes_fewer_bolts():
     counts = [clamped(depth="700 mm", width="500 mm", safety=text, flange_thickness="200 mm")["bolts"]["value"]
               for text in ("1", "2", "4", "10")]
     assert counts == sorted(counts) and counts[-1] > counts[0]
+
+
+def test_a_bolt_goes_through_its_hole():
+    assert "M5 doesn't go through 4 mm" in faults(depth="120 mm", width="80 mm", washer_hole="4 mm")["washer_hole"]
+    assert "bolts" not in clamped(washer_hole="4 mm") and "bolts" in clamped(washer_hole="5 mm")
+
+
+def test_a_plastic_without_a_name_stands_well_in_its_sentences():
+    says = clamped(plastic="own", bearing="8 MPa", modulus="2000 MPa")["bearing"]["says"]
+    assert says.startswith("The plastic bears about")

@@ -280,3 +280,41 @@ def test_just_enough_for_the_pieces_wanted_makes_those_pieces():
 def test_a_bent_record_bends_nothing(record):
     for key, figure in figures(record).items():
         assert ".batch." not in key or figure["shown"]
+
+
+def test_plaster_is_sifted_into_all_of_its_water_unless_the_maker_holds_some_back():
+    plaster = {"casts__0__mix__powder": {"kind": "gypsum", "particle_density": "2.70"}, "casts__0__mix__water_to_powder": "0.70"}
+    assert not any("held_back" in key or "first_water" in key for key in figures(vessel(**plaster)))
+    assert "casts.0.batch.held_back" in figures(vessel(**plaster, casts__0__held_back="10 %"))
+
+
+@pytest.mark.parametrize(("grams", "far"), [("12 kg", True), ("130 g", True), ("1300 g", False), ("900 g", False)])
+def test_a_scoop_far_off_its_plan_asks_for_its_digits(grams, far):
+    assert ("Check its digits" in " ".join(told("scooped.factor", casts__0__scooped=grams)["notes"])) == far
+
+
+def test_a_scoop_that_no_longer_fits_the_bowl_is_told():
+    fits = told("scooped.mix", casts__0__scooped="1300 g", casts__0__batch__bowl="800 mL")
+    assert fits["notes"] == []
+    over = told("scooped.mix", casts__0__scooped="1500 g", casts__0__batch__bowl="800 mL")
+    assert over["notes"] == ["What you weighed makes 879 mL of mix, and your bowl takes 800 mL: take a larger one."]
+
+
+def test_a_part_of_a_piece_fills_its_part_of_the_mold():
+    says = told("scooped.spare", casts__0__batch__bowl="300 mL", casts__0__scooped="420 g")["says"]
+    assert says.startswith("It fills its part of the mold")
+
+
+def test_the_step_of_the_scale_counts_against_all_that_is_weighed():
+    """A few grams that are added, or held back, are no more coarse than the whole they belong to."""
+    added = told("scooped.water", casts__0__scooped="1300 g", casts__0__scooped_water="310 g")
+    assert added["says"] == "Add 15 g water to what is there" and added["notes"] == []
+    assert told("held_back", casts__0__scooped="130 g")["notes"] == []
+
+
+def test_a_shortage_says_what_would_do_with_less_over():
+    """1200 g is five short of what fills the mold and leaves a tenth over; scooped, it fills the mold."""
+    note, = told("left_pieces", casts__0__left="1200 g")["notes"]
+    assert note == "It would fill 1 piece with 9.6 % for the bowl and the tools, instead of 10 %."
+    assert told("left_pieces", casts__0__left="1000 g")["notes"] == []
+    assert told("left_pieces", casts__0__left="12 kg")["notes"] == []

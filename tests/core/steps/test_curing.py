@@ -149,7 +149,7 @@ def test_frozen_it_does_not_go_on_setting(powder):
     record = clocked(powder=powder, temperature="-4 °C")
     assert told(record) == {}
     card = next(card for card in sheet(record)["cards"] if card["id"] == "cure")
-    assert card["answer"] == [] and card["waiting"] == "At −4 °C it does not go on setting: warm it up."
+    assert card["answer"] == [] and card["waiting"] == "Too cold to set: warm it up."
     assert any("frost" in note for note in card["notes"])
 
 
@@ -199,7 +199,7 @@ def test_its_weights_tell_when_it_is_dry():
         found = {figure.key.rpartition(".")[2]: figure for figure in schedule(clocked(), dry_at).figures}
         assert found["dry"].value == pytest.approx(expected) and found["dry"].notes == ()
     assert "common practice" in told(clocked())["dry"]["notes"][0]
-    assert told(clocked(dry="10 d"))["dry"]["notes"] == []
+    assert told(clocked(dry="10 d"))["dry"]["notes"][0].startswith("10 d of drying is a plan, not a measurement")
 
 
 def test_weights_without_a_pour_tell_nothing():
@@ -281,3 +281,50 @@ def test_a_bent_vessel_has_steps_in_order(record):
     for made in work_out(record).schedules.values():
         moments = [event.at for event in made.events]
         assert moments == sorted(moments)
+
+
+def weighed(*rows, dry_weight="", **texts):
+    record = clocked(powder={"kind": "rapid", "particle_density": "2.98 g/mL"}, **texts)
+    return put(record, "casts.0.drying", {"dry_weight": dry_weight,
+                                          "weights": [{"at": at, "weight": weight} for at, weight in rows]})
+
+
+def test_a_vessel_that_is_wet_after_its_plan_has_no_day_to_fill():
+    answer = work_out(weighed(("2026-12-10T09:00", "684 g"), dry_weight="641 g")).schedules["casts.0"]
+    assert [event.name for event in answer.events] == ["demold", "damp_until"]
+    assert answer.waiting == "Not dry yet: weigh it again." and any("not sure to be dry" in note for note in answer.notes)
+    early = work_out(weighed(("2026-11-26T09:00", "684 g"), dry_weight="641 g")).schedules["casts.0"]
+    assert early.events[-1].name == "fill" and early.waiting == ""
+
+
+def test_filling_is_promised_only_where_its_weight_has_told():
+    plan, ahead, dry = (told(record)["fill"]["says"] for record in (
+        clocked(), weighed(("2026-11-26T09:00", "684 g"), ("2026-11-27T09:00", "670 g"), dry_weight="641 g"),
+        weighed(("2026-11-26T09:00", "642 g"), dry_weight="641 g")))
+    assert plan.startswith("Fill ") and "if its weight tells that it is dry" in plan and "if its weight" in ahead
+    assert dry.startswith("Ready to fill ")
+
+
+def test_a_forecast_is_called_likely_and_says_between_which_days():
+    shown = told(weighed(("2026-11-26T09:00", "684 g"), ("2026-11-27T09:00", "670 g"), dry_weight="641 g"))["dry"]
+    assert shown["label"] == "Likely dry, by its weights" and "It is likely dry between " in shown["notes"][0]
+
+
+@pytest.mark.parametrize("name", ["sealer_hours", "sealer_coats", "paint_hours", "primer_coats"])
+def test_a_faulty_coat_leaves_no_day_to_fill(name):
+    record = put(clocked(), f"casts.0.finishing.{name}", "x")
+    assert "fill" not in told(record)
+    assert work_out(record).schedules["casts.0"].waiting == "Mend the entry that is marked."
+
+
+def test_a_reading_months_after_the_pour_is_a_fault_beside_it():
+    record = clocked(("2027-11-24T10:00", "5 °C"), temperature="20 °C")
+    (fault,) = sheet(record)["faults"]
+    assert fault["path"] == "casts.0.curing.temperatures.0.at" and "90 days" in fault["sentence"]
+    assert hours(record) == 24
+
+
+def test_what_the_closed_card_waits_for_is_one_line_of_a_phone():
+    for record in (clocked(temperature="-3 °C"), clocked(powder={"kind": "own"}), clocked(dry="x"),
+                   weighed(("2026-12-10T09:00", "684 g"), dry_weight="641 g")):
+        assert 0 < len(work_out(record).schedules["casts.0"].waiting) <= 34

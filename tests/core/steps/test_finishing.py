@@ -73,3 +73,17 @@ def test_usual_figures_are_marked_for_what_they_are():
     assert constants == {"One liter of sealer covers": "from memory", "Coats": "common practice"}
     own = told("sealer", casts__0__finishing__sealer_coverage="10", **ROUND)
     assert own["working"]["constants"][0]["standing"] == "your entry"
+
+
+def test_paint_for_several_pieces_says_so():
+    assert told("sealer", casts__0__pieces="3", **ROUND)["says"] == "22.6 mL of sealer for 2 coats on 3 pieces"
+
+
+def test_the_inside_ends_at_its_floor():
+    assert "floor" in told("inside", **ROUND)["working"]["formula"] and "foot" not in told("inside", **ROUND)["working"]["formula"]
+
+
+def test_an_inside_larger_than_its_outside_is_told_of():
+    outside = {"casts__0__finishing__outside_top": "70 mm", "casts__0__finishing__outside_height": "100 mm"}
+    assert "larger than the outside" in told("inside", **ROUND, **outside)["notes"][0]
+    assert told("inside", **ROUND, **{**outside, "casts__0__finishing__outside_top": "95 mm"})["notes"] == []

@@ -144,3 +144,36 @@ def test_nothing_is_told_while_nothing_is_weighed():
                          ids=["covered", "cup", "open", "holds"])
 def test_the_numbers_work_out_under_any_settings(how, way):
     assert {"absorbed", "lost", "leaked"} <= set(weighed(how, **way))
+
+
+def test_a_short_test_that_shows_nothing_does_not_hold():
+    shown = weighed(later="1640 g", hours="1 h")
+    assert shown["leaked"]["says"] == "No leak seen in 1 h, but one of 20 g a day would not show: leave it for a day"
+    assert shown["most"]["value"] == pytest.approx(24 * 2 / 6**0.5) and shown["most"]["shown"] == "20 g a day"
+    assert weighed(later="1640 g", hours="20 h")["leaked"]["says"].startswith("Holds")
+
+
+def test_a_full_vessel_can_t_weigh_less_than_a_dry_one():
+    assert "less than dry" in faults(later="900 g", emptied="")["later"] and "leaked" not in weighed(later="900 g", emptied="")
+
+
+def test_a_vessel_that_leaks_is_not_to_be_filled():
+    assert any("lets out hot wax" in note for note in weighed()["leaked"]["notes"])
+    assert not any("hot wax" in note for note in weighed(later="1640 g")["leaked"]["notes"])
+
+
+def test_the_opening_of_the_well_stands_in():
+    asked = {**record(air="open")}
+    asked["wells"][0]["fill"]["opening_across"] = "70 mm"
+    shown = figures(asked)
+    assert shown[f"{AT}.evaporated"]["value"] == pytest.approx(weighed(air="open", opening="70 mm")["evaporated"]["value"])
+    field = next(each for card in sheet(asked)["cards"] for group in card["groups"] for each in group["fields"]
+                 if each["path"] == f"{AT}.opening")
+    assert field["note"] == "Empty, so 70 mm is taken."
+    asked["casts"][0]["leaking"]["opening"] = "x"
+    assert f"{AT}.evaporated" not in figures(asked)
+
+
+def test_a_cup_that_lost_far_more_did_not_stand_alike():
+    spilled = {**CUP, "cup_later": "100 g"}
+    assert "did not stand alike" in faults(**spilled)["cup_later"] and "leaked" not in weighed(**spilled)

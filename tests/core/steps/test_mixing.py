@@ -110,3 +110,22 @@ def test_four_to_one_and_a_quarter_are_the_same_mix():
     weights = {told("powder", casts__0__mix__water_to_powder=text)["shown"]
                for text in ("4:1", "0.25", "25 %", "1:4", "4 to 1")}
     assert weights == {"1205 g"}
+
+
+@pytest.mark.parametrize(("parts", "words"), [("1:1:0.7", "0.7 makes it weak"), ("1:1:0.15", "0.15 may be too stiff"), ("1:1:0.3", "")])
+def test_a_powder_with_sand_is_held_to_its_own_water_too(parts, words):
+    record = put(vessel(casts__0__mix__parts=parts), "casts.0.mix.others.0.kind", "sand")
+    told_of = " ".join(figures(record)["casts.0.powder"]["notes"])
+    assert words in told_of and bool(told_of) == bool(words)
+
+
+def test_a_plasticizer_lets_a_mix_be_drier_than_the_powder_alone():
+    record = put(vessel(casts__0__mix__water_to_powder="0.18"), "casts.0.mix.others.0", {"kind": "plasticizer", "share": "1 %"})
+    assert figures(record)["casts.0.powder"]["notes"] == []
+    assert "too stiff" in told("powder", casts__0__mix__water_to_powder="0.18")["notes"][0]
+
+
+def test_the_usual_rule_is_not_told_of_a_powder_that_it_is_not_for():
+    plaster = {"casts__0__mix__powder": {"kind": "gypsum", "particle_density": "2.70"}, "casts__0__mix__water_to_powder": "0.70"}
+    assert "casts.0.rule_powder" not in figures(vessel(**plaster))
+    assert "casts.0.rule_powder" in figures(vessel(**plaster, casts__0__mix__rule="1.05"))

@@ -91,3 +91,9 @@ def test_a_mold_filled_from_the_first_bowl_has_its_mix():
     said = understand(put(vessel(), "casts.1", {"bowl": "first"}), Display())
     assert mix_of(said, "casts.1") == "casts.0.mix" and mix_of(said, "casts.0") == "casts.0.mix"
     assert mix_of(understand(put(vessel(), "casts.1", {}), Display()), "casts.1") == "casts.1.mix"
+
+
+def test_temperatures_are_told_in_the_maker_s_degrees():
+    shown = warmed(display=Display(temperature="F"))
+    assert "PLA softens from 131 °F" in shown["heat_share"].says
+    assert shown["peak"].shown.removesuffix(" °F").isdigit()

@@ -28,6 +28,7 @@ def log(*pours, **texts):
     ({**CUP, "cup_full": "30 g"}, "cup_full", "would weigh 0.18 g/mL, and the table says 2.133 g/mL"),
     ({**CUP, "cup_volume": "20 mL"}, "cup_full", "would weigh 10.3 g/mL"),
     ({**CUP, "cup_volume": "180 mL"}, "cup_full", "would weigh 1.144 g/mL"),
+    ({"spread_1": "150 mm", "spread_2": "15 mm"}, "spread_2", "far apart"),
     ({"spread_1": "20 mm"}, "spread_1", "narrower than the cone stood: 38 mm"),
 ])
 def test_what_contradicts_itself_is_told_beside_the_field(pour, field, words):
@@ -81,3 +82,12 @@ def test_nothing_is_raised_however_the_log_is_bent(pours):
 def test_a_log_that_is_no_log_is_kept_and_told():
     for bent in ("x", 7, None, {"0": POUR}, [POUR, "x", None, [POUR]]):
         assert work_out(vessel(casts__0__pours=bent)).said.faults or bent is None
+
+
+def test_a_pour_of_another_mix_teaches_nothing_and_costs_nothing():
+    other = {**POUR, **CUP, "of": "portland + sand"}
+    assert log(other, POUR).learned["casts.0"].pours.values == log(POUR).learned["casts.0"].pours.values
+    assert "casts.0" not in log(other).learned
+    # The cup is the same one still, and the pour counts again in a mix of its own kind.
+    assert log(other, {"cup_full": "218 g"}).learned["casts.0"].cups is not None
+    assert log({**other, "of": " rapid "}).learned["casts.0"] == log({**POUR, **CUP}).learned["casts.0"]

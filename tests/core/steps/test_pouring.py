@@ -203,5 +203,14 @@ def test_a_coarse_scale_teaches_less_of_a_small_cup():
 
 
 def test_what_needed_less_than_the_mold_holds_says_so():
-    shown = check(log({**POUR, "left_over": "300 g"}, {**POUR, "left_over": "300 g"}, CUP, CUP))
+    shown = check(log({**POUR, "left_over": "240 g"}, {**POUR, "left_over": "240 g"}, CUP, CUP))
     assert shown["allowance"]["value"] < 0 and "Measure the mold again" in shown["allowance"]["notes"][0]
+
+
+def test_a_plan_never_follows_pours_that_leave_the_mold_half_empty():
+    pours = [{"powder": "900 g", "water": "225 g", "left_over": "90 g"}] * 3
+    shown = figures(vessel(casts__0__pours=pours))
+    assert "casts.0.pouring.allowance" not in shown
+    assert shown["casts.0.mix_needed"]["working"]["numbers"].startswith("1 × 641.82515 × (1 + 0.1)")
+    assert "less than the mold is measured to hold" in shown["casts.0.pouring.needed"]["says"]
+    assert "No mold takes so much less" in shown["casts.0.pouring.needed"]["notes"][0]

@@ -2,7 +2,7 @@
 
 import pytest
 from molds import clamped, faults
-from vessels import ask, vessel
+from vessels import ask, figures, vessel
 
 from brimbook.record.link import from_fragment
 
@@ -52,3 +52,8 @@ def test_a_price_stays_out_of_links():
     record = vessel(casts__0__clamping__spool_price="87.65", casts__0__clamping__lasts="31")
     link = ask("share", record=record, settings={}, address="https://example.org/")["link"]
     assert from_fragment(link.partition("#")[2])["casts"][0]["clamping"] == {"lasts": "31"}
+
+
+def test_filament_is_told_as_it_is_sold():
+    shown = figures(vessel(casts__0__clamping__print_weight="210 g"), length="in")["casts.0.clamping.filament"]
+    assert {each["name"]: each["shown"] for each in shown["working"]["constants"]}["Filament"] == "1.75 mm"

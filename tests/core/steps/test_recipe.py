@@ -106,6 +106,23 @@ def test_a_ratio_of_the_wrong_length_says_how_many(parts, wants):
     assert recipe is None and wants in faults["parts"]
 
 
+@pytest.mark.parametrize(("record", "path", "words"), [
+    (mix(SAND, parts="1:0.4:2"), "parts", "the water last"), (mix(SAND, parts="0.4:1:2"), "parts", "500 %"),
+    (mix(SAND, parts="1:2:0.04"), "parts", "4 % of the powder that sets"),
+    (mix(META, parts="1:0.1:2"), "parts", "182 %"),
+    (mix(recipe="weights", trial_powder="1 kg", trial_water="2500 g"), "trial_water", "Check both weights"),
+    (mix(recipe="weights", trial_powder="1 kg", trial_water="0.4 g"), "trial_water", "Check both weights"),
+])
+def test_water_that_can_t_be_right_beside_the_powder_is_a_fault(record, path, words):
+    recipe, faults = found(record)
+    assert recipe is None and words in faults[path]
+
+
+def test_more_ingredients_than_a_bench_keeps_apart_are_told_at_the_first_of_them():
+    recipe, faults = found(mix(*[{**RED, "share": "0.1 %"}] * 101))
+    assert recipe is None and "room for 100 ingredients" in faults["others.100.kind"]
+
+
 def test_a_ratio_that_is_not_typed_yet_is_no_fault():
     assert found(mix(SAND)) == (None, {})
 

@@ -75,3 +75,9 @@ def test_the_numbers_work_out_under_any_settings(how):
 def test_a_long_log_is_told_in_short():
     shown = spreads(*[(f"{240 + row} g", f"{140 + row + row % 3} mm", "") for row in range(20)])
     assert all(len(figure["working"]["numbers"]) < 300 for figure in shown.values())
+
+
+def test_a_spread_that_is_wanted_is_the_one_to_aim_for():
+    assert "aim for that" in spreads(*THREE)["spread"]["says"]
+    says = spreads(*THREE, casts__0__flow__target="155 mm")["spread"]["says"]
+    assert "aim" not in says and says.endswith("you want 155 mm")

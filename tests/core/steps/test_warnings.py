@@ -101,3 +101,9 @@ def test_where_nothing_binds_nothing_is_compared_with_it():
     record = put(mix(("red_oxide", "pigment", "3 %", "")), "casts.0.mix.powder.binder_share", "0 %")
     assert "casts.0.powder" in figures(record)
     assert told(record, "water_to_binder") is None and told(record, "pigment_share") is None
+
+
+def test_the_strength_is_told_no_finer_than_it_is_known():
+    texts = {"casts__0__mix__powder": {"kind": "portland", "particle_density": "3.15"}, "casts__0__mix__water_to_powder": "0.45"}
+    assert figures(vessel(**texts))["casts.0.strength"]["shown"] == "37 MPa"
+    assert figures(vessel(**texts), length="in")["casts.0.strength"]["shown"] == "5400 psi"

@@ -14,5 +14,5 @@ LEAVES: dict[str, Leaf] = {
     "casts.*.batch.pouring_time": Leaf("duration", "Pouring one piece takes", "1 min", MINUTES,
                                        "With tapping out the bubbles."),
     "casts.*.held_back": Leaf("share", "Water held back at first", "25 %", Bounds(
-        0.0, 0.9, "Hold back between 0 and 90 % of the water."), "Added little by little until the mix flows."),
+        0.0, 0.9, "Hold back between 0 and 90 % of the water."), "Added little by little until the mix flows. Plaster: none, it is sifted into all of its water."),
 }

@@ -25,7 +25,8 @@ OTHER = {
     "base": Leaf("choice", "That share is of", "binder", choices=BASES),
     "trial": Leaf("mass", "In the trial batch", bounds=WEIGHT),
     "moisture": Leaf("share", "Free moisture in it", "0 %", Bounds(0.0, 0.3, "Free moisture is between 0 and 30 %."),
-                     "Of damp sand: what it loses when dried, over its dry weight. That much less water is added."),
+                     "Of damp sand: what it loses when dried, over its dry weight, less what its grains "
+                     "soak up (about 1 %). That much less water is added."),
     "scooped": Leaf("mass", "Weighed instead", bounds=WEIGHT, hint="If it came out different, all else follows."),
     "left": Leaf("mass", "Left of it", bounds=WEIGHT, hint="Empty: enough."),
 }
@@ -41,7 +42,7 @@ LEAVES = {
     "casts.*.bowl": Leaf("choice", "Poured from", "own", choices=(
         Choice("own", "A bowl of its own"), Choice("first", "The bowl of the first mold"))),
     **{f"casts.*.mix.powder.{name}": leaf for name, leaf in MATERIAL.items()},
-    "casts.*.mix.powder.kind": Leaf("text", "Powder"),
+    "casts.*.mix.powder.kind": Leaf("text", "Powder", longest=100),
     "casts.*.mix.powder.particle_density": Leaf(
         "density", "Particle density of the powder", "", PARTICLES,
         "On the data sheet as specific gravity or absolute density; not the loose heap."),

@@ -14,10 +14,10 @@ SHAPES = (
 )
 
 
-def _side(side: str, name: str) -> dict[str, Leaf]:
+def _side(side: str, name: str, bottom: str) -> dict[str, Leaf]:
     return {
         f"{side}_top": Leaf("length", f"{name}: diameter at the top", "", DIMENSION),
-        f"{side}_bottom": Leaf("length", f"{name}: diameter at the foot", "", DIMENSION, "Empty: as at the top."),
+        f"{side}_bottom": Leaf("length", f"{name}: diameter at the {bottom}", "", DIMENSION, "Empty: as at the top."),
         f"{side}_outline": Leaf("length", f"{name}: once around", "", OUTLINE),
         f"{side}_height": Leaf("length", f"{name}: height", "", DIMENSION),
         f"{side}_area": Leaf("number", f"{name}: area, in cm²", "", AREA, "If you know it, from a drawing: it is taken as it is."),
@@ -36,7 +36,7 @@ def _coat(name: str, label: str, coats: str, hours: str) -> dict[str, Leaf]:
 
 FINISHING = {
     "shape": Leaf("choice", "Its outline", "round", choices=SHAPES),
-    **_side("inside", "Inside"), **_side("outside", "Outside"),
+    **_side("inside", "Inside", "floor"), **_side("outside", "Outside", "foot"),
     **_coat("sealer", "sealer", "2", "4 h"), **_coat("primer", "primer", "0", "2 h"), **_coat("paint", "paint", "2", "2 h"),
 }
 

@@ -6,7 +6,7 @@ from brimbook.record.leaf import DIMENSION, ROOM_AIR, TIME, WEIGHT, Choice, Leaf
 AIR = (Choice("covered", "Covered"), Choice("open", "Open"), Choice("cup", "Beside a cup"))
 
 LEAKING = {
-    "dry": Leaf("mass", "Dry, before the test", bounds=WEIGHT),
+    "dry": Leaf("mass", "Dry, before the test", bounds=WEIGHT, hint="As it is tested: a sealer in it weighs too."),
     "filled": Leaf("mass", "Filled with water", bounds=WEIGHT, hint="Outside wiped dry."),
     "later": Leaf("mass", "Still filled, later", bounds=WEIGHT, hint="Outside wiped dry again; nothing topped up."),
     "emptied": Leaf("mass", "Emptied and wiped", bounds=WEIGHT, hint="What it weighs more than dry is in its wall."),

@@ -23,12 +23,12 @@ FOLLOWS = (
 )
 
 MATERIAL = {
-    "kind": Leaf("text", "Material"),
+    "kind": Leaf("text", "Material", longest=100),
     "name": Leaf("text", "Name", longest=80),
     "role": Leaf("choice", "What it is", "binder", choices=ROLES),
     "particle_density": Leaf("density", "Particle density", "", PARTICLES,
                              "On the data sheet as specific gravity or absolute density; not the loose heap."),
-    "binder_share": Leaf("share", "Cement in it", "100 %", SHARE,
+    "binder_share": Leaf("share", "Binder in it", "100 %", SHARE,
                          "Less than 100 % for a bagged mix with sand in it. Pigment and water are counted against this."),
     "water_content": Leaf("share", "Water in it", "0 %", Bounds(0.0, 0.95, "Water in it is between 0 and 95 %."),
                           "Of a liquid polymer or plasticizer: 100 % less its solids."),

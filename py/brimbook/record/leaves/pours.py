@@ -27,6 +27,8 @@ POUR = {
     "cup_empty": Leaf("mass", "Cup, empty", bounds=NONE_OR_MORE, hint="0 if the scale was set to zero with it."),
     "spread_1": Leaf("length", "Spread", bounds=DIMENSION, hint="How wide the mix lies when the cone is lifted."),
     "spread_2": Leaf("length", "Spread, the other way", bounds=DIMENSION, hint="At right angles to the first."),
+    "of": Leaf("text", "Mix it was of", longest=1000,
+               hint="A pour of another mix is kept, and not counted. Empty: counted as the mix is now."),
     "notes": Leaf("text", "Notes", longest=500),
 }
 
