@@ -59,8 +59,24 @@ def exercise(door):
         door.ask("open_link", json.dumps({"fragment": json.loads(reply)["answer"]["link"][1:]}))
 
 
-def tidy_up():
-    """Drop what was remembered on the way."""
+# Every factor is known when the image is made, and a start from it asks for no other: what made them need not be shipped,
+# nor what only that had asked for.
+SPENT = ("pint", "flexparser", "flexcache", "typing_extensions", "logging", "fractions", "numbers", "decimal", "_pydecimal",
+         "pickle", "_compat_pickle", "csv", "_csv", "platform", "hmac", "ctypes", "_ctypes", "sysconfig", "contextvars")
+
+
+def leave_out_spent(there_before):
+    """Drop the libraries whose work is done."""
+    from brimbook.quantity import units
+
+    for name in set(sys.modules) - there_before:
+        if name.partition(".")[0] in SPENT:
+            del sys.modules[name]
+    del units.pint
+
+
+def tidy_up(there_before):
+    """Drop what was remembered on the way, and the modules that came for it."""
     from brimbook.quantity import units
 
     # The factors of the units stay: their registry is gone.
@@ -73,11 +89,13 @@ def tidy_up():
     # What type hints left behind; nothing asks for it again.
     for cleanup in typing._cleanups:
         cleanup()
+    leave_out_spent(there_before)
     gc.collect()
 
 
 # What a restored start takes out of here: the door, and new chance, lest every start have the same.
 reseed = random.seed
+before = set(sys.modules)
 door = import_the_core()
 exercise(door)
-tidy_up()
+tidy_up(before)
