@@ -1,7 +1,8 @@
 """Runs inside Pyodide: the standard library and the page's wheels as compiled files.
 
-Left out are docstrings, assertions, and, but for our own core, line tables: a fault
-report names a line of ours. ssl is left out whole; without it asyncio loads without it.
+Left out are docstrings, assertions and line tables; of our own core each function keeps
+the line where it begins, which a fault report then names. ssl is left out whole; without
+it asyncio loads without it.
 """
 
 import importlib._bootstrap_external as loader
@@ -13,19 +14,23 @@ LEFT_OUT = {"ssl.py"}
 OWN = "brimbook/"
 
 
-def without_lines(code):
-    """The code object with a line table that says of every instruction that its line is not known."""
+# Entries of a line table, each for eight units of code: a line that is not known, and no line further than the last.
+UNKNOWN, SAME = b"\xff", b"\xef\x00"
+
+
+def with_lines(code, entry):
+    """The code object with a line table that says the same of every instruction."""
     # An empty table will not do: the traceback module stops at the first frame that has one.
     units = len(code.co_code) // 2
-    table = b"\xff" * (units // 8) + (bytes([0xF8 + units % 8 - 1]) if units % 8 else b"")
-    constants = tuple(without_lines(each) if isinstance(each, types.CodeType) else each for each in code.co_consts)
-    return code.replace(co_linetable=table, co_consts=constants)
+    rest = bytes([entry[0] - 8 + units % 8]) + entry[1:] if units % 8 else b""
+    constants = tuple(with_lines(each, entry) if isinstance(each, types.CodeType) else each for each in code.co_consts)
+    return code.replace(co_linetable=entry * (units // 8) + rest, co_consts=constants)
 
 
 def compiled(source, name):
     """A source file as the bytes of a .pyc that is taken without a check."""
     code = compile(source, f"/lib/python/{name}", "exec", dont_inherit=True, optimize=2)
-    code = code if name.startswith(OWN) else without_lines(code)
+    code = with_lines(code, SAME if name.startswith(OWN) else UNKNOWN)
     return loader._code_to_hash_pyc(code, bytes(8), False)
 
 
