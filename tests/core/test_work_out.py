@@ -107,7 +107,7 @@ def test_places_are_told_in_order():
     assert places(work_out(record).said, "casts") == ["casts.0", "casts.1", "casts.2"]
 
 
-# By its pours: 2.2 % lighter than the table, and 7.8 % beyond the mold instead of the 10 % typed.
+# Regression. By its pours: 2.2 % lighter than the table, and 7.8 % beyond the mold instead of the 10 % typed.
 KEEL = ("563 g", "141 g", "162 g")
 
 

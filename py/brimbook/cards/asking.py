@@ -58,7 +58,7 @@ def ask(said: Said, path: str, label: str = "", choices: list[dict[str, Any]] | 
     if path in said.canonical and leaf.kind in QUANTITIES:
         value = localize(said.canonical[path], said.display)
     elif leaf.kind == "choice" and not value:
-        value = leaf.usual
+        value = usual or leaf.usual
     fault = said.fault_at(path)
     return {
         "path": path, "label": label or leaf.label, "kind": "choice" if choices else leaf.kind, "value": value,

@@ -39,7 +39,7 @@ def clamp_card(answer: Answer, place: str) -> dict[str, Any]:
 
 
 def _waiting(said: Said, at: str) -> str:
-    if any(fault.path.startswith(f"{at}.") for fault in said.faults):
+    if said.is_marked_below(at):
         return "Mend the entry that is marked."
     return "Type its depth and its width."
 

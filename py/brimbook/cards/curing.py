@@ -65,23 +65,17 @@ def _fact_field(said: Said, powder: str, name: str) -> dict[str, Any]:
     return ask(said, f"{powder}.{name}", usual=stands_in(said, powder, name))
 
 
-def _chosen(said: Said, path: str, value: str) -> dict[str, Any]:
-    """A choice that shows what is taken while nothing is chosen."""
-    field = ask(said, path)
-    return field if said.typed(path) else {**field, "value": value}
-
-
 def _setting(said: Said, place: str, powder: str, own: bool, known: bool) -> tuple[dict[str, Any], ...]:
     """The powder's own time and how it follows the temperature; what is shared with another mold is asked there."""
     at, follows = f"{place}.curing", fact(said, powder, "follows")
     portland = follows is not None and follows.value == "portland"
     law = said.value(f"{at}.law") or "arrhenius"
     constant = "datum" if law == "nurse_saul" else "energy"
-    by_law = [_chosen(said, f"{at}.law", law), ask(said, f"{at}.{constant}")] if portland else []
+    by_law = [ask(said, f"{at}.law", usual=law), ask(said, f"{at}.{constant}")] if portland else []
     if not own:
         return (group(f"{at}.setting", "Colder or warmer", "", by_law),) if by_law else ()
     fields = [_fact_field(said, powder, name) for name in ("demold_time", "reference_temperature")][0 if known else 1:]
-    chosen = _chosen(said, f"{powder}.follows", follows.value if follows is not None else "observed")
+    chosen = ask(said, f"{powder}.follows", usual=follows.value if follows is not None else "observed")
     return (group(f"{at}.setting", "Time to demold", _time_told(said, powder), [*fields, chosen], more=tuple(by_law)),)
 
 

@@ -38,7 +38,7 @@ def dry_card(answer: Answer, place: str) -> dict[str, Any]:
 
 
 def _waiting(said: Said, at: str, count: int) -> str:
-    if any(fault.path.startswith(f"{at}.") for fault in said.faults):
+    if said.is_marked_below(at):
         return "Mend the entry that is marked."
     newest = f"{at}.weights.{count - 1}"
     if not count:

@@ -57,5 +57,5 @@ def _coat(said: Said, at: str, name: str, label: str, figures: dict[str, Any]) -
 
 
 def _waiting(said: Said, at: str) -> str:
-    marked = any(fault.path.startswith(f"{at}.") for fault in said.faults)
+    marked = said.is_marked_below(at)
     return "Mend the entry that is marked." if marked else "Type its sizes."

@@ -46,7 +46,7 @@ def _found(figures: dict[str, Figure]) -> str:
 
 def _waiting(said: Said, at: str) -> str:
     """What to do next, while there is nothing to tell."""
-    if any(fault.path.startswith(f"{at}.") for fault in said.faults):
+    if said.is_marked_below(at):
         return "Mend the entry that is marked."
     if not said.typed(f"{at}.filled"):
         known = any(said.typed(path) for path in (f"{at}.dry", f"{at.removesuffix('.leaking')}.drying.dry_weight"))

@@ -1,12 +1,10 @@
 """What a bench rarely weighs, shown to the maker: pressure, force, area, stress, money."""
 
 from brimbook.quantity.show import Display, number, significant
+from brimbook.quantity.units import UNITS, to_base
 
 # Signs that are written before the number.
 _BEFORE = ("$", "£", "¥")
-_SQUARE_INCH = 25.4**2
-_PSI = 6.894757293168363  # kPa
-_POUND_FORCE = 4.4482216152605  # N
 
 
 def pressure(kilopascals: float, display: Display) -> str:
@@ -18,9 +16,7 @@ def pressure(kilopascals: float, display: Display) -> str:
     >>> pressure(3.2362, Display()), pressure(3.2362, Display(length="in"))
     ('3.24 kPa', '0.469 psi')
     """
-    if display.length == "in":
-        return f"{significant(kilopascals / _PSI, 3, display)} psi"
-    return f"{significant(kilopascals, 3, display)} kPa"
+    return stress(kilopascals / 1000, display) if display.length == "in" else f"{significant(kilopascals, 3, display)} kPa"
 
 
 def stress(megapascals: float, display: Display) -> str:
@@ -33,7 +29,7 @@ def stress(megapascals: float, display: Display) -> str:
     ('8 MPa', '1160 psi')
     """
     if display.length == "in":
-        return f"{significant(megapascals * 1000 / _PSI, 3, display)} psi"
+        return f"{significant(megapascals / to_base(1.0, UNITS['psi']), 3, display)} psi"
     return f"{significant(megapascals, 3, display)} MPa"
 
 
@@ -47,7 +43,8 @@ def force(newtons: float, display: Display) -> str:
     ('1834 N', '412 lbf')
     """
     if display.length == "in":
-        return f"{significant(newtons / _POUND_FORCE, 3, display)} lbf"
+        # One pound-force on a square inch is one psi.
+        return f"{significant(newtons / (to_base(1.0, UNITS['psi']) * _square_inch()), 3, display)} lbf"
     return f"{significant(newtons, 3, display)} N"
 
 
@@ -61,7 +58,7 @@ def area(square_millimeters: float, display: Display) -> str:
     ('235 cm²', '36.4 in²')
     """
     if display.length == "in":
-        return f"{significant(square_millimeters / _SQUARE_INCH, 3, display)} in²"
+        return f"{significant(square_millimeters / _square_inch(), 3, display)} in²"
     return f"{significant(square_millimeters / 100, 3, display)} cm²"
 
 
@@ -76,3 +73,7 @@ def money(amount: float, display: Display) -> str:
     """
     shown = number(amount, 2, display)
     return f"{display.currency}{shown}" if display.currency in _BEFORE else f"{shown} {display.currency}"
+
+
+def _square_inch() -> float:
+    return to_base(1.0, UNITS["in"]) ** 2
