@@ -9,18 +9,25 @@ from brimbook.figure import Figure
 from brimbook.quantity.show import Display
 from brimbook.record.said import Said, understand
 from brimbook.record.tree import item_of
+from brimbook.steps.blending import Blend, blending
 from brimbook.steps.bowl import bowl
+from brimbook.steps.burning import Burn, burning
 from brimbook.steps.clamping import clamping
 from brimbook.steps.curing import Schedule, curing
 from brimbook.steps.drying import Dryness, drying
-from brimbook.steps.filling import filling
+from brimbook.steps.filling import Filled, filling
 from brimbook.steps.finishing import finishing
+from brimbook.steps.holder import holder
 from brimbook.steps.leaking import leaking
 from brimbook.steps.measure import Measurement, measure
+from brimbook.steps.melting import Melt, melting
 from brimbook.steps.mixing import mixing, plan_of, shared
 from brimbook.steps.plan import Plan
+from brimbook.steps.pot import Potful, pot
 from brimbook.steps.pouring import pouring
 from brimbook.steps.recipe import recipe_of
+from brimbook.steps.scent import scent
+from brimbook.steps.wicks import WickPlan, wicks
 
 
 @dataclass
@@ -39,6 +46,12 @@ class Answer:
     learned: dict[str, Learned] = field(default_factory=dict)
     dryness: dict[str, Dryness] = field(default_factory=dict)
     schedules: dict[str, Schedule] = field(default_factory=dict)
+    blends: dict[str, Blend] = field(default_factory=dict)
+    fills: dict[str, Filled] = field(default_factory=dict)
+    potfuls: dict[str, Potful] = field(default_factory=dict)
+    melts: dict[str, Melt] = field(default_factory=dict)
+    wick_plans: dict[str, WickPlan] = field(default_factory=dict)
+    burns: dict[str, Burn] = field(default_factory=dict)
 
     def keep(self, figures: list[Figure]) -> None:
         """Add figures [nothing].
@@ -71,8 +84,14 @@ def work_out(record: dict[str, Any], display: Display = Display()) -> Answer:
         _room(answer, f"{place}.cavity")
     for place in casts:
         _cast(answer, place, casts)
-    for place in places(answer.said, "wells"):
+    wells = places(answer.said, "wells")
+    for place in wells:
         _well(answer, place)
+    for place in wells:
+        if has_own_pot(answer.said, place):
+            _own_pot(answer, place, wells)
+    for place in wells:
+        _candle(answer, place)
     return answer
 
 
@@ -92,6 +111,15 @@ def has_own_bowl(said: Said, place: str) -> bool:
     place: path of the cast [text].
     """
     return place == "casts.0" or said.value(f"{place}.bowl") != "first"
+
+
+def has_own_pot(said: Said, place: str) -> bool:
+    """Is a well filled from a pot of its own [yes or no]?
+
+    said: the record as understood [said].
+    place: path of the well [text].
+    """
+    return place == "wells.0" or said.value(f"{place}.pot") != "first"
 
 
 def _room(answer: Answer, place: str, porous: bool = False) -> None:
@@ -145,8 +173,45 @@ def _poured_from(answer: Answer, place: str, casts: list[str]) -> dict[str, Meas
 
 
 def _well(answer: Answer, place: str) -> None:
-    porous = answer.said.value(f"{place}.sealed") != "yes"
-    _room(answer, f"{place}.fill", porous)
+    """One well's wax, from its room and the blend of its pot."""
+    said = answer.said
+    _room(answer, f"{place}.fill", porous=said.value(f"{place}.sealed") != "yes")
     room = answer.rooms.get(f"{place}.fill")
-    if room is not None:
-        answer.keep(filling(answer.said, place, room))
+    if has_own_pot(said, place):
+        blend = blending(said, place)
+        if blend is not None:
+            answer.blends[place] = blend
+            answer.keep(list(blend.figures))
+    filled = filling(said, place, room, answer.blends.get(_pot_of(said, place))) if room is not None else None
+    if filled is not None:
+        answer.fills[place] = filled
+        answer.keep(list(filled.figures))
+
+
+def _pot_of(said: Said, place: str) -> str:
+    """The well whose pot a well is filled from."""
+    return place if has_own_pot(said, place) else "wells.0"
+
+
+def _own_pot(answer: Answer, place: str, wells: list[str]) -> None:
+    """The pot of a well: how large, how scented, how hot."""
+    said, blend = answer.said, answer.blends.get(place)
+    filled = tuple(answer.fills[other] for other in wells if other in answer.fills and _pot_of(said, other) == place)
+    potful = pot(said, place, blend, filled) if blend is not None and filled else None
+    if potful is not None:
+        answer.potfuls[place] = potful
+        answer.keep(list(potful.figures))
+    answer.keep(scent(said, place, blend))
+    answer.melts[place] = melting(said, place, blend, potful)
+    answer.keep(list(answer.melts[place].figures))
+
+
+def _candle(answer: Answer, place: str) -> None:
+    """The wicks of a well, their holder, and its burn test."""
+    plan = wicks(answer.said, place)
+    if plan is not None:
+        answer.wick_plans[place] = plan
+        answer.keep(list(plan.figures))
+    answer.keep(holder(answer.said, place, plan))
+    answer.burns[place] = burning(answer.said, place, plan, answer.fills.get(place))
+    answer.keep(list(answer.burns[place].figures))

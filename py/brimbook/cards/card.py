@@ -9,7 +9,8 @@ from brimbook.work_out import Answer
 
 
 # Parts below a cast or a well that have a card of their own.
-APART = ("cavity", "fill", "pouring", "batch", "clamping", "curing", "drying", "leaking", "finishing")
+APART = ("cavity", "fill", "pouring", "batch", "clamping", "curing", "drying", "leaking", "finishing",
+         "scent", "melting", "wicks", "holder", "burning")
 
 
 def figures_below(answer: Answer, place: str) -> dict[str, Figure]:
@@ -62,6 +63,7 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
          cautions: tuple[Caution, ...] = (), beside: dict[str, Any] | None = None, drawing: str = "",
          drawing_text: str = "", actions: tuple[dict[str, Any], ...] = (), groups: tuple[dict[str, Any], ...] = (),
          timers: tuple[dict[str, str], ...] = (), saves: tuple[dict[str, str], ...] = (),
+         prints: tuple[dict[str, str], ...] = (), table: dict[str, Any] | None = None, drag: dict[str, str] | None = None,
          closed: tuple[str, ...] | None = None) -> dict[str, Any]:
     """One card, as plain data for the page [card].
 
@@ -83,6 +85,9 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
     groups: questions that can be folded away [groups].
     timers: what is due when: label, and due as year-month-dayThour:minute [timers].
     saves: files that the maker can take away: label, and the door's name for it [saves].
+    prints: sheets at true size: label, the door's name for it, and its place [prints].
+    table: an answer that is a table: columns, rows of texts, which row is chosen, and what choosing one writes [table].
+    drag: the door's name for moving a mark of the drawing, and its place [drag].
     closed: names of those that the closed card tells, in one line of a phone; all of answer if not given [texts].
     """
     number = int(place.split(".")[1]) + 1
@@ -96,5 +101,6 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
         "figures": [figure.to_plain() for figure in figures.values()], "notes": list(dict.fromkeys(all_notes)),
         "cautions": [{"title": each.title, "sentence": each.sentence, "source": each.source} for each in cautions],
         "beside": beside, "drawing": drawing, "drawing_text": drawing_text, "actions": list(actions), "groups": list(groups), "timers": list(timers), "saves": list(saves),
+        "prints": list(prints), "table": table, "drag": drag,
         "chapter": "",
     }

@@ -3,18 +3,24 @@
 from typing import Any
 
 from brimbook.cards.bowl import bowl_card
+from brimbook.cards.burning import burning_card
 from brimbook.cards.clamping import clamp_card
 from brimbook.cards.curing import cure_card
 from brimbook.cards.drying import dry_card
 from brimbook.cards.finishing import finish_card
+from brimbook.cards.holder import holder_card
 from brimbook.cards.leaking import leak_card
 from brimbook.cards.measuring import mold_card, well_card
+from brimbook.cards.melting import melting_card
 from brimbook.cards.mixing import mix_card
+from brimbook.cards.pot import pot_card
 from brimbook.cards.pouring import pour_card
+from brimbook.cards.scent import scent_card
 from brimbook.cards.shelf import Shelf
 from brimbook.cards.wax import wax_card
+from brimbook.cards.wicks import wicks_card
 from brimbook.record.blank import new_cast, new_well
-from brimbook.work_out import Answer, has_own_bowl, places
+from brimbook.work_out import Answer, has_own_bowl, has_own_pot, places
 
 _ON_THE_SHELF = ("powder", "water", "wax", "fragrance")
 
@@ -29,7 +35,7 @@ def sheet(answer: Answer, shelf: Shelf = Shelf()) -> dict[str, Any]:
     for place in places(said, "casts"):
         cards += _cast_cards(answer, place, shelf)
     for place in places(said, "wells"):
-        cards += _chapter("Fill", [well_card(answer, place), wax_card(answer, place)])
+        cards += _well_cards(answer, place, shelf)
     return {
         "title": said.text("name").strip() or "New vessel", "line": line(answer), "cards": cards,
         "faults": [{"path": fault.path, "label": fault.label, "sentence": fault.sentence} for fault in said.faults],
@@ -47,6 +53,16 @@ def _cast_cards(answer: Answer, place: str, shelf: Shelf) -> list[dict[str, Any]
     ]
 
 
+def _well_cards(answer: Answer, place: str, shelf: Shelf) -> list[dict[str, Any]]:
+    own = has_own_pot(answer.said, place)
+    pot = [scent_card(answer, place), pot_card(answer, place), melting_card(answer, place)] if own else []
+    return [
+        *_chapter("Fill", [well_card(answer, place), wax_card(answer, place), *pot]),
+        *_chapter("Wicks", [wicks_card(answer, place, shelf), holder_card(answer, place)]),
+        *_chapter("Burn", [burning_card(answer, place)]),
+    ]
+
+
 def _chapter(title: str, cards: list[dict[str, Any]]) -> list[dict[str, Any]]:
     """The first card of a chapter carries its title."""
     return [{**card, "chapter": title if row == 0 else ""} for row, card in enumerate(cards)]
@@ -56,7 +72,7 @@ def _actions(answer: Answer) -> list[dict[str, Any]]:
     """Buttons below the cards: one mold or well more, or one less."""
     said, display = answer.said, answer.said.display
     adds = [{"label": "Add another mold", "append": "casts", "value": {**new_cast(display), "bowl": "first"}},
-            {"label": "Add another well", "append": "wells", "value": new_well(display)}]
+            {"label": "Add another well", "append": "wells", "value": {**new_well(display), "pot": "first"}}]
     removes = [{"label": f"Remove {word} {row + 1}", "remove": f"{name}.{row}"}
                for name, word in (("casts", "mold"), ("wells", "well")) for row in range(1, said.count(name))]
     return [*adds, *removes]

@@ -9,13 +9,16 @@ import re
 from functools import lru_cache
 
 from brimbook.record.leaf import Choice, Leaf
-from brimbook.record.leaves import bowl, cast, clamping, curing, drying, finishing, leaking, materials, pours, vessel, well
+from brimbook.record.leaves import (
+    bowl, burning, cast, clamping, curing, drying, finishing, holder, leaking, materials, melting, pot, pours, scent, vessel, wax,
+    well, wicks)
 
 VERSION = 1
 
 LEAVES: dict[str, Leaf] = {
     **vessel.LEAVES, **cast.LEAVES, **pours.LEAVES, **bowl.LEAVES, **clamping.LEAVES, **curing.LEAVES, **drying.LEAVES,
-    **leaking.LEAVES, **finishing.LEAVES, **well.LEAVES, **materials.LEAVES,
+    **leaking.LEAVES, **finishing.LEAVES, **well.LEAVES, **pot.LEAVES, **wax.LEAVES, **scent.LEAVES, **melting.LEAVES,
+    **wicks.LEAVES, **holder.LEAVES, **burning.LEAVES, **materials.LEAVES,
 }
 
 __all__ = ["LEAVES", "VERSION", "Choice", "Leaf", "leaf_at", "shape_at"]

@@ -1,10 +1,13 @@
 """The wax: from the well's volume to wax, fragrance and dye that come to the line together."""
 
+from dataclasses import dataclass
+
 from brimbook import sources
 from brimbook.candle import wax, waxes
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show
 from brimbook.record.said import Said
+from brimbook.steps.blending import Blend
 from brimbook.steps.measure import Measurement
 from brimbook.steps.weighing import practice_or_yours, sum_as_weighed, weigh_out
 
@@ -12,13 +15,39 @@ _HEAVIEST_WAX = 1.6
 _TOLD_BASIS = {"poured": "hot, as poured", "set": "cold, as set"}
 
 
-def filling(said: Said, place: str, room: Measurement) -> list[Figure]:
-    """Every figure of one well's wax; empty while an entry is missing or faulty [figures].
+@dataclass(frozen=True)
+class Filled:
+    """One well filled to its line: what goes in all told, the second pour too [g], and how much of that is poured last [g]."""
+
+    place: str
+    wax: float
+    fragrance: float
+    dye: float
+    top_up: float
+    figures: tuple[Figure, ...]
+
+    @property
+    def total(self) -> float:
+        """All that goes in [g]."""
+        return self.wax + self.fragrance + self.dye
+
+
+def filling(said: Said, place: str, room: Measurement, blend: Blend | None) -> Filled | None:
+    """One well's wax, with every figure of it; none while an entry is missing or faulty [filled].
 
     said: the record as understood [said].
     place: path of the well [text].
     room: the well to its line, as measured [measurement].
+    blend: of the pot that it is filled from; its place is that of the well whose pot it is [blend].
     """
+    figures = tuple(_figures(said, place, room))
+    if not figures:
+        return None
+    grams = {figure.key: figure.value for figure in figures}
+    return Filled(place, *(grams.get(f"{place}.{name}", 0.0) for name in ("wax", "fragrance", "dye")), 0.0, figures)
+
+
+def _figures(said: Said, place: str, room: Measurement) -> list[Figure]:
     basis = said.value(f"{place}.basis")
     names = (f"wax.density_{basis}", "fragrance.load", "fragrance.basis", "fragrance.density", "dye")
     if basis is None or any(said.value(f"{place}.{name}") is None for name in names):

@@ -7,8 +7,11 @@ from brimbook.record.leaves.fill import FILL
 OIL = Bounds(0.5, 1.6, "Wax and fragrance weigh between 0.5 and 1.6 g/mL.")
 LOAD = Bounds(0.0, 0.5, "A share here is between 0 and 50 %. 6 % is common; 1 oz/lb is 6.25 %.")
 
+POT = (Choice("own", "A pot of its own"), Choice("first", "The pot of the first well", "The same wax and fragrance."))
+
 LEAVES = {
     **{f"wells.*.fill.{key}": leaf for key, leaf in FILL.items()},
+    "wells.*.pot": Leaf("choice", "Filled from", "own", choices=POT),
     "wells.*.sealed": Leaf("choice", "Is the inside sealed?", "no", choices=YES_NO),
     "wells.*.wax.kind": Leaf("text", "Wax"),
     "wells.*.wax.density_poured": Leaf("density", "Wax, hot as poured", "", OIL),

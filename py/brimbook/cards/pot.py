@@ -1,0 +1,16 @@
+"""The card of this step."""
+
+from typing import Any
+
+from brimbook.cards.card import card, figures_below
+from brimbook.work_out import Answer
+
+
+def pot_card(answer: Answer, place: str) -> dict[str, Any]:
+    """The card [card].
+
+    answer: everything worked out [answer].
+    place: path of the well [text].
+    """
+    return card(place, "pot", "Pot", "How much is melted at once?", waiting="Once the wax is known.", fields=[], more=[],
+                figures=figures_below(answer, f"{place}.batch"), answer=())
