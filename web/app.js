@@ -13,11 +13,13 @@ import { renewForm, settingsPage } from "./pages/settings.js";
 import { shelfPage } from "./pages/shelf.js";
 import { unfoundPage } from "./pages/unfound.js";
 import { vesselPage } from "./pages/vessel.js";
+import { noteHandle } from "./parts/drag.js";
 import { liveView } from "./parts/live.js";
 import { giveWay, hooks, lay, layAside, opened, workOut } from "./parts/opened.js";
 import { overView, showOver } from "./parts/over.js";
 import { pad, watchFingers } from "./parts/pad.js";
 import { paintWith, repaint } from "./parts/paint.js";
+import { watchPrinting } from "./parts/print.js";
 import { remember, remembered, renameRoute, replaceRoute, route, vesselAddress } from "./parts/route.js";
 import { bareSheet } from "./parts/sheet.js";
 import { tendTimers, watchTimers } from "./parts/timers.js";
@@ -35,9 +37,11 @@ function paint() {
   const { title, kind, bar, main, dock } = screen();
   document.title = title;
   root.dataset.pad = pad.field ? "open" : "shut";
+  const keepHandle = noteHandle(root);
   render(html`<header class="bar">${bar}</header>
     <main class="page" tabindex="-1" data-screen=${kind}><div class="page-inner">${updateView()}${main}</div></main>
     <footer class="dock">${dock}</footer>${toastView()}${liveView()}${overView()}`, root);
+  keepHandle();
   showOver();
   if (arrived) arrive();
   focusAdded();
@@ -203,6 +207,7 @@ async function begin() {
   onOtherTab(otherTab);
   watchFingers();
   watchTimers();
+  watchPrinting();
   if (await readFirst()) travel();
 }
 

@@ -9,13 +9,14 @@ from brimbook.cards.countdown import countdown
 from brimbook.cards.reminders import reminders
 from brimbook.cards.shelf import shelf_of, shelf_sheet
 from brimbook.cards.sheet import line, sheet
+from brimbook.cards.true_size import holder_file, holder_model, holder_pages, template_file, template_pages
 from brimbook.draw.code import qr
 from brimbook.quantity.error import QuantityError
 from brimbook.record import blank, link, tree
 from brimbook.record.fields import is_private
 from brimbook.record.said import understand
-from brimbook.settings import display_of, form, whole
-from brimbook.work_out import work_out
+from brimbook.settings import display_of, form, paper_of, whole
+from brimbook.work_out import Answer, work_out
 
 
 def ask(name: str, request: str) -> str:
@@ -107,6 +108,20 @@ def _calendar(request: dict[str, Any]) -> dict[str, str]:
     return reminders(answer, request.get("place"), request.get("now"), request.get("stamp"))
 
 
+def _taken_away(make: Callable[[Answer, Any], dict[str, str]]) -> Callable[[dict[str, Any]], dict[str, str]]:
+    """An ask for a file of one well."""
+    return lambda request: make(_answer_of(request), request.get("place"))
+
+
+def _printed(make: Callable[[Answer, Any, str], dict[str, Any]]) -> Callable[[dict[str, Any]], dict[str, Any]]:
+    """An ask for pages of one well, on the maker's paper."""
+    return lambda request: make(_answer_of(request), request.get("place"), paper_of(whole(request.get("settings"))))
+
+
+def _answer_of(request: dict[str, Any]) -> Answer:
+    return work_out(request.get("record"), display_of(whole(request.get("settings"))))
+
+
 ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "first": _first,
     "work_out": _work_out,
@@ -116,4 +131,9 @@ ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "shelf": _shelf,
     "countdown": _countdown,
     "calendar": _calendar,
+    "template": _taken_away(template_file),
+    "template_pages": _printed(template_pages),
+    "holder_sheet": _taken_away(holder_file),
+    "holder_pages": _printed(holder_pages),
+    "holder_model": _taken_away(holder_model),
 }

@@ -8,7 +8,7 @@ from brimbook.quantity.read import Bounds, read
 from brimbook.quantity.show import Display
 from brimbook.record.fields import Choice
 
-USUAL = {"mass": "g", "length": "mm", "temperature": "C", "decimal": "either", "readability": "1 g", "currency": "$"}
+USUAL = {"mass": "g", "length": "mm", "temperature": "C", "decimal": "either", "paper": "auto", "readability": "1 g", "currency": "$"}
 
 _CHOICES = {
     "mass": ("Weights in", (Choice("g", "Grams"), Choice("oz", "Ounces"), Choice("lb", "Pounds and ounces"))),
@@ -18,6 +18,8 @@ _CHOICES = {
         Choice("either", "As it fits", "12,5 is 12.5 and 1,250 g is 1250 g. Where both could be, you are asked."),
         Choice("point", "Between thousands", "1,250 is 1250; the decimal mark is a point."),
         Choice("comma", "Is the decimal mark", "1,25 is one and a quarter."))),
+    "paper": ("Printed on", (Choice("auto", "As the lengths", "A4 with millimeters, Letter with inches."),
+                             Choice("A4", "A4"), Choice("Letter", "Letter"))),
 }
 LONGEST_CURRENCY = 6
 _READABILITY = Bounds(0.001, 100, "The steps of a scale are between 0.001 g and 100 g: usually 1 g.")
@@ -57,6 +59,19 @@ def display_of(settings: dict[str, str]) -> Display:
                    settings["currency"].strip()[:LONGEST_CURRENCY] or USUAL["currency"])
 
 
+def paper_of(settings: dict[str, str]) -> str:
+    """The paper that sheets are printed on, A4 or Letter [text].
+
+    settings: whole ones [settings].
+
+    >>> paper_of(whole({})), paper_of(whole({"length": "in"})), paper_of(whole({"length": "in", "paper": "A4"}))
+    ('A4', 'Letter', 'A4')
+    """
+    if settings["paper"] != "auto":
+        return settings["paper"]
+    return "Letter" if settings["length"] == "in" else "A4"
+
+
 def _readability(settings: dict[str, str]) -> float:
     unit = "g" if settings["mass"] == "g" else "oz"
     return read(settings["readability"], "mass", _READABILITY, unit, settings["decimal"]).value
@@ -68,7 +83,7 @@ def form(settings: dict[str, str]) -> list[dict[str, Any]]:
     settings: whole ones [settings].
 
     >>> [question["path"] for question in form(whole({}))]
-    ['mass', 'length', 'temperature', 'decimal', 'readability', 'currency']
+    ['mass', 'length', 'temperature', 'decimal', 'paper', 'readability', 'currency']
     """
     questions = [_question(name, label, "choice", settings[name], choices=[plain_choice(choice) for choice in choices])
                  for name, (label, choices) in _CHOICES.items()]

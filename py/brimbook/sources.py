@@ -104,3 +104,29 @@ THIN_SECTIONS = Source("ACI 306R table: concrete in sections thinner than 300 mm
 HOT_CONCRETE = Source("ACI 301-20 and 305.1-14: concrete at most 95 °F (35 °C)", "second hand")
 DRYING_CURVE = Source("A reference chapter on drying rates: a constant rate at first, then a falling one", "published")
 YOUR_WEIGHINGS = Source("Fitted to the weighings that you logged", "your entry")
+NET_HEAT = Source("Net heats of combustion from heats of formation of n-eicosane and stearic acid; agree with chemicals 1.5.2",
+                  "reference library")
+FLAME_ASTM = Source("ASTM F2417 (edition 23 is the one seen): flame under 3 in, as a candle-makers' association quotes it",
+                    "second hand")
+FLAME_EN = Source("EN 15493, 2007 text: flame at most 75 mm, but 30 mm for a tea light", "second hand")
+STOP_BURNING = Source("A military fire office: put a container candle out before the last 1/2 in of wax", "second hand")
+NEWTON_COOLING = Source("Newton's law of cooling; worked problems on public pages come out the same", "published")
+RESTING = Source("Technical questions and answers of a candle makers' association: before a burn test vegetable wax rests "
+                 "14 days, paraffin 24 to 48 hours, mixes 1 to 14 days", "second hand")
+SOY_MELTS = Source("US patent 11,008,532: hydrogenated natural oil for candles melts at 49 to 57 °C", "published")
+PARAFFIN_MELTS = Source("General encyclopaedia, paraffin wax: melts at 46 to 68 °C", "second hand")
+BEESWAX_MELTS = Source("Beekeeping handbook page: beeswax melts at 62 to 64 °C", "second hand")
+IFRA = Source("IFRA standards: limits are shares of the finished product; category 12 is for candles and the like", "second hand")
+FLASH_POINT = Source("NIST glossary: the lowest temperature, at 101.3 kPa, at which vapor takes fire from a flame in the stated "
+                     "test", "published")
+OPEN_CUP = Source("A closed cup reads about 5 to 10 K below an open one", "second hand")
+CLP_FLAMMABLE = Source("Regulation (EC) 1272/2008 (CLP), Annex I, Table 2.6.1, flammable liquids", "published")
+CLP_SENSITIZER = Source(
+    "Regulation (EC) 1272/2008 (CLP), Annex I, Table 3.4.5, in a copy; different substances are not added up", "second hand")
+CLP_NAMED = Source("Regulation (EC) 1272/2008 (CLP), Annex I, Table 3.4.6, in a copy: one tenth of what classifies",
+                   "second hand")
+OIL_EXPANSION = Source("Density and viscosity of vegetable oils, JAOCS 76 (1999) 1415: about 0.00064 g/mL lost for each °C",
+                       "published")
+ALKANE_EXPANSION = Source("n-eicosane and n-docosane lose 0.00062 and 0.00066 g/mL for each °C from 60 to 90 °C: thermo 0.6.1",
+                          "reference library")
+YOUR_CUP = Source("Worked out from the cup of wax that you weighed", "your entry")

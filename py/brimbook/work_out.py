@@ -201,7 +201,7 @@ def _own_pot(answer: Answer, place: str, wells: list[str]) -> None:
     if potful is not None:
         answer.potfuls[place] = potful
         answer.keep(list(potful.figures))
-    answer.keep(scent(said, place, blend))
+    answer.keep(scent(said, place, blend, potful))
     answer.melts[place] = melting(said, place, blend, potful)
     answer.keep(list(answer.melts[place].figures))
 

@@ -80,7 +80,7 @@ def test_first_holds_all_that_the_first_page_needs(settings):
     assert answer["blank"]["id"] == "" and answer["sheet"]["faults"] == []
     assert len(answer["demos"]) == 4 and all(demo["line"] and demo["record"]["id"] for demo in answer["demos"])
     assert answer["sheet"]["cards"][0]["fields"][0]["path"] == "casts.0.cavity.readings.0.water"
-    assert set(answer["settings"]) == {"mass", "length", "temperature", "decimal", "readability", "currency"}
+    assert set(answer["settings"]) == {"mass", "length", "temperature", "decimal", "paper", "readability", "currency"}
 
 
 def test_first_needs_nothing():

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from vessels import ANYTHING, DISPLAYS, ask
 
-from brimbook.settings import USUAL, display_of, form, whole
+from brimbook.settings import USUAL, display_of, form, paper_of, whole
 
 
 @given(ANYTHING)
@@ -15,7 +15,7 @@ def test_anything_becomes_whole_settings(given_settings):
     form(settings)
 
 
-@pytest.mark.parametrize("name", ["mass", "length", "temperature", "decimal"])
+@pytest.mark.parametrize("name", ["mass", "length", "temperature", "decimal", "paper"])
 def test_an_unknown_choice_is_the_usual_one(name):
     assert whole({name: "furlong"})[name] == USUAL[name] == whole({name: 5})[name]
 
@@ -56,3 +56,11 @@ def test_the_door_gives_settings_their_form_and_a_blank():
     assert answer["settings"] == {**USUAL, "mass": "oz"}
     assert [question["path"] for question in answer["settings_form"]] == list(USUAL)
     assert answer["blank"]["id"] == ""
+
+
+@pytest.mark.parametrize(("given_settings", "paper"), [
+    ({}, "A4"), ({"length": "in"}, "Letter"), ({"mass": "lb"}, "A4"), ({"paper": "Letter"}, "Letter"),
+    ({"length": "in", "paper": "A4"}, "A4"), ({"paper": "A5"}, "A4"),
+])
+def test_the_paper_follows_the_lengths_until_one_is_chosen(given_settings, paper):
+    assert paper_of(whole(given_settings)) == paper

@@ -1,4 +1,4 @@
-// The maker's own materials: one list, kept under one name, as {materials, saved}.
+// The maker's own materials and wicks: two lists, kept under one name, as {materials, wicks, saved}.
 // `saved` is when the maker last changed it, so that two tabs see which is newer.
 
 import { drop, get, put } from "./store.js";
@@ -11,7 +11,8 @@ const DAMAGED = "damaged-materials";
 export function parsedMaterials(text) {
   try {
     const { saved = "", ...record } = JSON.parse(text);
-    return Array.isArray(record.materials) ? { record, saved } : null;
+    const { materials, wicks = [] } = record;
+    return Array.isArray(materials) && Array.isArray(wicks) ? { record: { ...record, wicks }, saved } : null;
   } catch {
     return null;
   }
@@ -27,6 +28,9 @@ const isDamaged = () => get(MATERIALS) !== null && !materialsEntry();
 
 /** The maker's own materials as a list. */
 export const ownMaterials = () => materialsEntry()?.record.materials ?? [];
+
+/** The maker's own wicks as a list. */
+export const ownWicks = () => materialsEntry()?.record.wicks ?? [];
 
 /** Keep the materials. A damaged text that stood there is laid beside, so that a person can still read it. */
 export function keepMaterials({ record, saved }) {

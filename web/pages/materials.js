@@ -1,4 +1,4 @@
-// The maker's own materials, a card each, and below them the generic ones to copy from.
+// The maker's own materials and wicks, a card each, and the generic ones to copy from.
 
 import { html, nothing } from "../vendor/lit/lit-html.js";
 import { damagedMaterials, forgetDamaged, putDamagedBack } from "../keep/materials.js";
@@ -15,21 +15,23 @@ import { toast } from "../parts/toast.js";
 
 /** The materials' three parts: bar, main and dock. */
 export function materialsPage() {
-  return { title: "My materials · Brimbook", kind: "materials", bar: bar(), main: main(), dock: pad.field ? padView() : dock() };
+  return { title: "My materials and wicks · Brimbook", kind: "materials", bar: bar(), main: main(), dock: pad.field ? padView() : dock() };
 }
 
 /** The way back leads to the vessel that one came from. */
 function bar() {
   const { from } = remembered();
   return html`<a class="button only-sign" href=${from ?? "#/"} aria-label="Back to the ${from ? "vessel" : "shelf"}">${back()}</a>
-    <h1 class="page-title">My materials</h1>`;
+    <h1 class="page-title">Materials and wicks</h1>`;
 }
 
 const dock = () => html`<div class="dock-acts">${(opened.sheet.actions ?? []).map(bigAction)}</div>`;
 
+const isEmpty = () => !opened.record.materials.length && !opened.record.wicks?.length;
+
 function main() {
   return html`${rivalBanner("Your materials were changed in another tab. The newer ones are shown.")}${coreBanner()}${broken()}
-    ${opened.record.materials.length && !opened.fresh ? html`<p class="quiet" role="status">getting ready…</p>` : nothing}
+    ${isEmpty() || opened.fresh ? nothing : html`<p class="quiet" role="status">getting ready…</p>`}
     ${cardsView(opened.sheet)}
     ${footLine()}`;
 }

@@ -20,7 +20,7 @@ export function shelfPage() {
 }
 
 const bar = () => html`<h1 class="wordmark">${mark()}<span>Brimbook</span></h1>
-  <a class="button only-sign" href="#/materials" aria-label="My materials">${materialsSign()}</a>
+  <a class="button only-sign" href="#/materials" aria-label="My materials and wicks">${materialsSign()}</a>
   <a class="button only-sign" href="#/settings" aria-label="Settings">${settingsSign()}</a>`;
 
 const dock = () => html`<div class="dock-acts"><a class="button big" href="#/new">${plus()}<span>New vessel</span></a></div>`;

@@ -6,10 +6,11 @@ import { actionsView } from "../parts/actions.js";
 import { coreBanner, rivalBanner } from "../parts/banners.js";
 import { cardsView } from "../parts/card.js";
 import { fieldView } from "../parts/field.js";
+import { chaptersView } from "../parts/chapters.js";
 import { footLine } from "../parts/foot.js";
 import { back, fold, share } from "../parts/icons.js";
 import { leave, opened, textAt, type } from "../parts/opened.js";
-import { padView } from "../parts/pad.js";
+import { pad, padView } from "../parts/pad.js";
 import { visitBanner } from "../parts/visit.js";
 
 const MADE_ON = { path: "made_on", label: "Made on", kind: "date", value: "" };
@@ -17,7 +18,7 @@ const MADE_ON = { path: "made_on", label: "Made on", kind: "date", value: "" };
 /** The vessel's three parts: bar, main and dock. */
 export function vesselPage() {
   const title = `${opened.record?.name || "New vessel"} · Brimbook`;
-  return { title, kind: "vessel", bar: bar(), main: opened.sheet ? main() : waiting(), dock: padView() };
+  return { title, kind: "vessel", bar: bar(), main: opened.sheet ? main() : waiting(), dock: pad.field ? padView() : chaptersView(opened.sheet) };
 }
 
 function bar() {

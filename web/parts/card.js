@@ -5,6 +5,7 @@ import { door } from "../core/door.js";
 import { actionsView } from "./actions.js";
 import { behindView } from "./behind.js";
 import { besideView } from "./beside.js";
+import { chapterId, chapterName } from "./chapters.js";
 import { cautionLine, cautionsView } from "./cautions.js";
 import { drawingView } from "./drawing.js";
 import { fieldView } from "./field.js";
@@ -13,7 +14,9 @@ import { groupsView } from "./group.js";
 import { fold, mind } from "./icons.js";
 import { moreView } from "./more.js";
 import { opened, toggleCard } from "./opened.js";
+import { printsView } from "./print.js";
 import { savesView } from "./save.js";
+import { tableView } from "./table.js";
 import { nextTimer, timersView } from "./timers.js";
 
 const READ = new Set(["mass", "volume", "length", "moment"]);
@@ -22,7 +25,7 @@ const READ = new Set(["mass", "volume", "length", "moment"]);
 export function cardsView({ cards }) {
   const chaptered = cards.some(({ chapter }) => chapter);
   return html`<div class="cards">${cards.map((card) => html`
-      ${card.chapter ? html`<h2 class="chapter">${card.chapter}</h2>` : nothing}${cardView(card, chaptered)}`)}</div>`;
+      ${card.chapter ? html`<h2 class="chapter" id=${chapterId(card)} tabindex="-1">${chapterName(card)}</h2>` : nothing}${cardView(card, chaptered)}`)}</div>`;
 }
 
 /** A card, open or closed. */
@@ -76,6 +79,8 @@ function body(card) {
         ${readings.map((field) => fieldView(field))}
         ${timersView(card.timers)}
         ${figures(card)}
+        ${tableView(card.table)}
+        ${card.drag ? drawingView(card) : nothing}
         ${groupsView(card.groups ?? [], adds)}
         ${besideView(card.beside)}
         ${(card.notes ?? []).map((note) => html`<p class="note">${note}</p>`)}
@@ -83,9 +88,10 @@ function body(card) {
       </div>
       <div class="asks">
         ${others.map((field) => fieldView(field))}
-        ${drawingView(card)}
+        ${card.drag ? nothing : drawingView(card)}
         ${behindView(card)}
         ${actionsView(actions)}
+        ${printsView(card.prints)}
         ${savesView(card.saves)}
         ${moreView(card.more)}
       </div>

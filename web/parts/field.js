@@ -13,6 +13,8 @@ const MEASURES = new Set([
 ]);
 const DIGIT_AT_END = /\d\s*$/;
 const SHORT = 16;
+const LONG = 60;
+const long = new Set();
 
 /**
  * The field, by its kind.
@@ -70,15 +72,36 @@ function measureField(field, hand) {
   </div>`;
 }
 
+/** A long text gets a window of several lines; never while it is typed into, for the caret would be lost. */
+function isLong(path, text) {
+  if (document.activeElement?.dataset.path === path) return long.has(path);
+  if (text.length > LONG) long.add(path);
+  else long.delete(path);
+  return long.has(path);
+}
+
 function textField(field, hand) {
   const { path } = field;
+  const text = hand.textAt(path, field.value);
   return html`<div class="field plain-field">
     <label for=${fieldId(path)}>${field.label}</label>
     <div class="window ${field.fault ? "faulty" : ""}">
-      <input id=${fieldId(path)} data-path=${path} type="text" autocomplete="off"
-        .value=${hand.textAt(path, field.value)} aria-invalid=${field.fault ? "true" : "false"}
-        aria-describedby=${described(field)} @input=${(event) => hand.type(path, event.target.value)} @blur=${() => hand.leave(path)}>
+      ${isLong(path, text) ? longInput(field, text, hand) : shortInput(field, text, hand)}
     </div>
     ${belowField(field)}
   </div>`;
+}
+
+function shortInput(field, text, hand) {
+  const { path } = field;
+  return html`<input id=${fieldId(path)} data-path=${path} type="text" autocomplete="off" .value=${text}
+    aria-invalid=${field.fault ? "true" : "false"} aria-describedby=${described(field)}
+    @input=${(event) => hand.type(path, event.target.value)} @blur=${() => hand.leave(path)}>`;
+}
+
+function longInput(field, text, hand) {
+  const { path } = field;
+  return html`<textarea id=${fieldId(path)} data-path=${path} rows="4" autocomplete="off" .value=${text}
+    aria-invalid=${field.fault ? "true" : "false"} aria-describedby=${described(field)}
+    @input=${(event) => hand.type(path, event.target.value)} @blur=${() => hand.leave(path)}></textarea>`;
 }

@@ -28,6 +28,8 @@ export const mind = () => sign(svg`<path d="M12 4 2.800 20h18.400zM12 10v5"/><pa
 export const fold = () => sign(svg`<path d="m6 9.500 6 6 6-6"/>`, "fold");
 /** Take back the last character. */
 export const rub = () => sign(svg`<path d="M9 5.500h11v13H9L3.500 12zM12 9.500l5 5m0-5-5 5"/>`);
+/** Put on paper. */
+export const printer = () => sign(svg`<path d="M7 9V4h10v5M7 17H4V9h16v8h-3M7 14h10v6H7z"/>`);
 /** Look for. */
 export const look = () => sign(svg`<circle cx="10.500" cy="10.500" r="5.500"/><path d="m15 15 5 5"/>`);
 /** Done. */

@@ -1,6 +1,7 @@
 // What lies open, a vessel or the maker's materials: what was typed, and the newest sheet the core made of it.
 
 import { askNewest, door } from "../core/door.js";
+import { nowToMinute } from "./clock.js";
 import { holderOf } from "./holders.js";
 import { announce, takeAsKnown } from "./live.js";
 import { repaint } from "./paint.js";
@@ -12,7 +13,7 @@ import { makersOwn } from "./world.js";
 
 const NOTHING = {
   kind: "", token: "", record: null, sheet: null, line: "", holder: null, fresh: false, fault: "",
-  openCard: "", openFigure: "", rival: null, openAt: "", touched: false,
+  openCard: "", openFigure: "", rival: null, openAt: "", touched: false, moved: null,
 };
 
 const nothingOpen = () => ({ ...NOTHING, drafts: new Map(), folds: new Map() });
@@ -55,13 +56,13 @@ export async function workOut() {
   if (!record) return;
   try {
     const answer = await askNewest("opened", holder.ask, { record, ...makersOwn() });
-    if (answer && opened.record === record) take(answer);
+    if (answer && opened.record === record) hear(answer);
   } catch (error) {
     if (opened.record === record) fail(error);
   }
 }
 
-function take({ record, sheet }) {
+function hear({ record, sheet }) {
   const { holder, touched } = opened;
   Object.assign(opened, { record, sheet, line: sheet.line ?? "", fresh: true, fault: "" });
   holder.keepAnswer(record, opened.line);
@@ -105,7 +106,7 @@ function fail(error) {
 /** Replace the record after something the maker did: keep it at once, then have it worked out. */
 function change(record) {
   clearToast();
-  Object.assign(opened, { record, touched: true });
+  Object.assign(opened, { record, touched: true, moved: null });
   if (door.state !== "ready") dropAnswers();
   persist();
   workOut();
@@ -172,20 +173,39 @@ export function choose(path, choice) {
   change(withTexts(opened.record, { [path]: choice.value, ...choice.sets }));
 }
 
+/** Take what a row of a table offers, with a way back. */
+export const take = (texts) => withWayBack("Taken.", withTexts(opened.record, texts));
+
+/** Write what moving a mark sets. All moves of one run have one way back. */
+export function move(run, texts) {
+  const { moved, record, holder, line } = opened;
+  const start = moved?.run === run ? moved : { run, record, holder, line };
+  change(withTexts(record, texts));
+  opened.moved = start;
+}
+
+/** Offer the way back to before the last run of moves. */
+export function offerWayBack(words) {
+  const { moved } = opened;
+  if (moved) toast(words, "Undo", () => putBack(moved.holder, moved.record, moved.line));
+}
+
 /** What writes the fields of what lies open. */
 export const openedHand = { textAt, type, leave, choose };
 
 /** Do what a button offers: one item more, or something taken away, with a way back. */
 export function act(action) {
   if (action.append) add(action);
-  else if (action.clear) takeAway("Cleared.", withTexts(opened.record, Object.fromEntries(action.clear.map((path) => [path, ""]))));
+  else if (action.clear) withWayBack("Cleared.", withTexts(opened.record, Object.fromEntries(action.clear.map((path) => [path, ""]))));
   else removeItem(action);
 }
 
-function add({ append, value, sets = {} }) {
+/** The leaves that `now` names begin with what this device's clock says. */
+function add({ append, value, sets = {}, now = [] }) {
   const before = opened.record;
+  const item = { ...value, ...Object.fromEntries(now.map((name) => [name, nowToMinute()])) };
   opened.openAt = `${append}.${(readAt(before, append) ?? []).length}.`;
-  change(withTexts(withItem(before, append, value), sets));
+  change(withTexts(withItem(before, append, item), sets));
 }
 
 /** A card that was all about the item goes with it, and the items after it move up. What it sets lies outside the list. */
@@ -194,10 +214,10 @@ function removeItem({ remove: place, sets = {} }) {
   const fields = card ? fieldsOf(card) : [];
   if (fields.length && fields.every(({ path }) => path.startsWith(`${place}.`))) openCard("");
   opened.folds.clear();
-  takeAway("Removed.", withTexts(withoutItem(opened.record, place), sets));
+  withWayBack("Removed.", withTexts(withoutItem(opened.record, place), sets));
 }
 
-function takeAway(words, record) {
+function withWayBack(words, record) {
   const { holder, record: before, line } = opened;
   opened.drafts.clear();
   change(record);

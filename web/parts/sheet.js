@@ -22,6 +22,7 @@ function bareCard(card) {
   if (card.generic) return card;
   return {
     ...bareAsks(card), answer: [], large: [], figures: [], beside: null, drawing: "", drawing_text: "", timers: [],
+    table: null, drag: null,
     groups: (card.groups ?? []).map((group) => ({ ...bareAsks(group), summary: "" })),
   };
 }

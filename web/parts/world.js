@@ -1,7 +1,7 @@
 // What is known before any vessel lies open: the build's first answer, and the blank for new vessels.
 
 import { newId } from "../core/ids.js";
-import { ownMaterials } from "../keep/materials.js";
+import { ownMaterials, ownWicks } from "../keep/materials.js";
 import { madeForSettings, settings } from "../keep/settings.js";
 import { today } from "./clock.js";
 
@@ -21,5 +21,5 @@ export function newRecord() {
   return { ...structuredClone(blank), id: newId(), made_on: today() };
 }
 
-/** What goes along with every request about a vessel: how this maker reads figures, and their own materials. */
-export const makersOwn = () => ({ settings: settings(), materials: ownMaterials() });
+/** What goes along with every request about a vessel: how this maker reads figures, and their own materials and wicks. */
+export const makersOwn = () => ({ settings: settings(), materials: ownMaterials(), wicks: ownWicks() });

@@ -44,6 +44,19 @@ def volume_per_gram_of_wax(wax_density: float, fragrance_density: float, load_of
     return (1 + dye) / wax_density + load_of_wax / fragrance_density
 
 
+def blend_density(volume_per_gram: float, load_of_wax: float, dye: float = 0.0) -> float:
+    """Density of the whole blend [g/mL].
+
+    volume_per_gram: blend from a gram of wax, hot or set [mL/g].
+    load_of_wax: grams of fragrance for a gram of wax [–].
+    dye: grams of dye for a gram of wax [–].
+
+    >>> round(blend_density(1.2228, 0.06), 4)
+    0.8669
+    """
+    return (1 + load_of_wax + dye) / volume_per_gram
+
+
 def wax_for_volume(volume: float, volume_per_gram: float) -> float:
     """Wax that comes to the line together with its fragrance and dye [g].
 

@@ -1,10 +1,10 @@
 """A schedule as a file for the maker's own calendar."""
 
 import re
-import unicodedata
 import zlib
 from typing import Any
 
+from brimbook.cards.file_name import file_name
 from brimbook.draw.calendar import Entry, calendar
 from brimbook.quantity.error import QuantityError
 from brimbook.quantity.moments import DAY, HOUR, read_moment
@@ -42,7 +42,7 @@ def reminders(answer: Answer, place: Any, now: Any, stamp: Any) -> dict[str, str
     read_moment(stamp[:-1])
     clock = read_moment(now)
     entries = [_entry(answer.said, place, event, event.at > clock) for event in schedule.events]
-    return {"name": f"{_plain(_name(answer.said)) or 'vessel'}.ics", "kind": "text/calendar", "text": calendar(entries, stamp)}
+    return {"name": f"{file_name(_name(answer.said)) or 'vessel'}.ics", "kind": "text/calendar", "text": calendar(entries, stamp)}
 
 
 def _entry(said: Said, place: str, event: Event, alarm: bool) -> Entry:
@@ -52,7 +52,7 @@ def _entry(said: Said, place: str, event: Event, alarm: bool) -> Entry:
     caution = _CAUTIONS.get(event.name)
     hurts = [f"{caution.title}. {caution.sentence}"] if caution else []
     # The same id at a second import, so that a calendar moves the entry and does not double it.
-    vessel = _plain(said.text("id")) or _id_by_name(_name(said))
+    vessel = file_name(said.text("id")) or _id_by_name(_name(said))
     title = f"{name}: {event.label[0].lower()}{event.label[1:]}"
     return Entry(f"{vessel}-{number}-{event.name}@brimbook", title, event.at, "\n".join([event.note, *off, *hurts]), alarm,
                  _until_morning(event))
@@ -68,14 +68,8 @@ def _until_morning(event: Event) -> float:
 
 def _id_by_name(name: str) -> str:
     """An id for a vessel that has none; names in letters of any script differ in it."""
-    return f"{_plain(name) or 'vessel'}-{zlib.crc32(name.encode('utf-8', 'replace')):08x}"
+    return f"{file_name(name) or 'vessel'}-{zlib.crc32(name.encode('utf-8', 'replace')):08x}"
 
 
 def _name(said: Said) -> str:
     return " ".join(said.text("name").split())[:_LONGEST_NAME] or "Vessel"
-
-
-def _plain(text: str) -> str:
-    """A text in small letters, digits and hyphens, for a file's name or an id."""
-    letters = unicodedata.normalize("NFKD", text).encode("ascii", "ignore").decode().lower()
-    return re.sub(r"[^a-z0-9]+", "-", letters).strip("-")[:_LONGEST_NAME]

@@ -11,8 +11,8 @@ from brimbook.shape.outline import Outline, Point
 BEHIND, BETWEEN = 4.0, 3.0
 # The middle of a wick lies at least so many widths of its slot from the open edge, so that the slot holds it.
 DEEP = 1.5
-_TURN = 15
-_NEAR = 1e-9
+_TURN, _EVEN = 15, 2.0
+_NEAR, _JUST = 1e-9, 0.995
 
 
 @dataclass(frozen=True)
@@ -66,7 +66,7 @@ class Bar:
 
 @dataclass(frozen=True)
 class Holder:
-    """Bars side by side, the front one first, all turned counterclockwise from left to right by an angle [°]."""
+    """Bars side by side, all turned counterclockwise from left to right by an angle [°]."""
 
     angle: float
     bars: tuple[Bar, ...]
@@ -127,48 +127,63 @@ def shape_of(bar: Bar, sizes: Sizes) -> tuple[Point, ...]:
 
 @lru_cache(maxsize=16)
 def lay(outline: Outline, wicks: tuple[Point, ...], sizes: Sizes, angle: float | None = None) -> Holder | None:
-    """The fewest bars in which every wick's slot fits, of those the shortest; none where they would overlap [holder].
+    """The fewest bars in which every wick's slot fits, of those the evenest and shortest; none where they would overlap [holder].
 
     outline: of the opening [outline].
     wicks: inside it [mm].
     sizes: of the bars [sizes].
     angle: of the bars; the best one if not given [°].
 
-    Wicks whose places across the bars differ by little share a bar. Angles that are tried: both axes, the lines through two
-    wicks, and every 15°.
+    Wicks whose places across the bars differ by little share a bar. Angles that are tried: both axes, every 15°, the
+    lines through two wicks, and those where two can just share a bar.
 
     >>> square = Outline(((-30, -30), (30, -30), (30, 30), (-30, 30)))
     >>> [bar.length for bar in lay(square, ((-15.0, 0.0), (15.0, 0.0)), Sizes(18, 2, 15, 0, 2)).bars]
     [90.0]
     """
     tried = [(each, _fronts([turned(wick, each) for wick in wicks], sizes))
-             for each in (_angles(wicks) if angle is None else [angle])]
+             for each in (_angles(wicks, sizes) if angle is None else [angle])]
     found = [(each, fronts) for each, fronts in tried if fronts]
     if not found:
         return None
     fewest = [(each, fronts) for each, fronts in found if len(fronts) == min(len(other) for _, other in found)]
     if len(fewest) > 1:
-        # Rounded, so that a round opening does not choose by the corners of its polygon.
-        fewest.sort(key=lambda choice: round(sum(bar.length for bar in _bars(outline, wicks, sizes, *choice, rough=True))))
+        fewest.sort(key=lambda choice: _unhandy(_bars(outline, wicks, sizes, *choice, rough=True)))
     return Holder(fewest[0][0], tuple(_bars(outline, wicks, sizes, *fewest[0])))
 
 
-def _angles(wicks: tuple[Point, ...]) -> list[float]:
-    """The axes first: where others do no better, the bars lie straight."""
-    through = [round(math.degrees(math.atan2(other[1] - one[1], other[0] - one[0])), 2) % 180
-               for row, one in enumerate(wicks) for other in wicks[:row] if one != other]
-    return list(dict.fromkeys([0.0, 90.0, *through, *(float(each) for each in range(0, 180, _TURN))]))
+def _unhandy(bars: list[Bar]) -> tuple[int, int]:
+    """Slots of different depths in a bar, then length: rounded, so that a small gain does not turn the bars off the axes."""
+    uneven = sum(max(slot.depth for slot in bar.slots) - min(slot.depth for slot in bar.slots) for bar in bars)
+    return round(uneven / _EVEN), round(sum(bar.length for bar in bars))
+
+
+def _angles(wicks: tuple[Point, ...], sizes: Sizes) -> list[float]:
+    """The axes first: where others do no better, the bars lie straight.
+
+    Two wicks share a bar while they lie level enough, so the angles that matter are those of the line through them, and
+    those where they are just level enough.
+    """
+    turns, room = [float(each) for each in range(-75, 90, _TURN)], (sizes.deepest - sizes.shallowest) * _JUST
+    for row, one in enumerate(wicks):
+        for other in wicks[:row]:
+            line, apart = math.degrees(math.atan2(other[1] - one[1], other[0] - one[0])), math.dist(one, other)
+            slack = math.degrees(math.asin(min(room / apart, 1.0))) if apart else 0.0
+            turns += [line, line - slack, line + slack]
+    # More than −90 and at most 90, so that a left end lies on the left.
+    return list(dict.fromkeys([0.0, 90.0, *(round(90.0 - (90.0 - each) % 180, 2) for each in turns)]))
 
 
 def _fronts(wicks: list[Point], sizes: Sizes) -> list[tuple[float, tuple[int, ...]]]:
     """The fewest bars for wicks told along and across them: front edge and wicks of each; nothing where they overlap."""
     order, step = sorted(range(len(wicks)), key=lambda row: wicks[row][1]), sizes.width + sizes.clearance
+    level = [wicks[row] for row in order]
     # So many wicks are served so far: the bars that serve them, with the last one as far in front as can be.
     served: dict[int, tuple[float, tuple[tuple[int, int], ...]]] = {0: (-math.inf, ())}
     while served and len(order) not in served:
         further: dict[int, tuple[float, tuple[tuple[int, int], ...]]] = {}
         for start, (front, groups) in served.items():
-            for end, (least, most) in _windows([wicks[row] for row in order], start, sizes):
+            for end, (least, most) in _windows(level, start, sizes):
                 earliest = max(least, front + step)
                 if earliest <= most + _NEAR and (end not in further or earliest < further[end][0]):
                     further[end] = earliest, (*groups, (start, end))
@@ -176,7 +191,7 @@ def _fronts(wicks: list[Point], sizes: Sizes) -> list[tuple[float, tuple[int, ..
     if not served:
         return []
     groups = served[len(order)][1]
-    windows = [dict(_windows([wicks[row] for row in order], start, sizes))[end] for start, end in groups]
+    windows = [dict(_windows(level, start, sizes))[end] for start, end in groups]
     rows = [tuple(order[start:end]) for start, end in groups]
     middles = [(wicks[group[0]][1] + wicks[group[-1]][1] - sizes.width) / 2 for group in rows]
     return list(zip(_settled(windows, middles, step), rows))

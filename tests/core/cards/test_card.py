@@ -10,10 +10,12 @@ from brimbook.work_out import work_out
 
 PLACES = {"mold": "casts.0.cavity.", "mix": "casts.0.", "bowl": "casts.0.batch.", "clamp": "casts.0.clamping.",
           "pour": "casts.0.pouring.", "cure": "casts.0.curing.", "dry": "casts.0.drying.", "leak": "casts.0.leaking.",
-          "finish": "casts.0.finishing.", "well": "wells.0.fill.", "wax": "wells.0."}
+          "finish": "casts.0.finishing.", "well": "wells.0.fill.", "wax": "wells.0.",
+          "scent": "wells.0.scent.", "pot": "wells.0.batch.", "melting": "wells.0.melting.", "wicks": "wells.0.wicks.",
+          "holder": "wells.0.holder.", "burning": "wells.0.burning."}
 CARD = {"id", "title", "question", "answer", "waiting", "fields", "more", "figures", "notes", "cautions", "drawing",
         "drawing_text",
-        "actions", "beside", "groups", "timers", "saves", "chapter", "large"}
+        "actions", "beside", "groups", "timers", "saves", "chapter", "large", "prints", "table", "drag"}
 
 
 @given(bent_vessels())

@@ -85,8 +85,18 @@ _FULL_TEXTS = {
 }
 _FULL_EXCEPTIONS = {"readability": "0.1 g", "line_error": "0.7 mm", "ruler": "0.3 mm", "particle_density": "2.71 g/mL",
                     "filler_density": "1.59 g/mL", "id": "3f2b8c54-9d1e-4a77-b0c3-5e6f7a8b9c0d", "notes": NOTES_300,
-                    "name": "Notched harbor bowl, third try", "datum": "-5 °C", "margin": "0.4 %", "steady": "0.2 %",
-                    "of": "Notched + Notched"}
+                    "name": "Notched harbor bowl, third try", "datum": "-5 °C",
+                    "melt_at": "82 °C", "scent_at": "74 °C", "pour_at": "58 °C", "second_at": "63 °C", "melts_at": "52 °C",
+                    "margin": "0.4 %", "steady": "0.2 %",
+                    "of": "Notched + Notched", "after": "1198.5 g", "out_at": "2026-09-12T14:30",
+                    "bar_width": "16.5 mm", "bar_thickness": "2.4 mm", "slot_width": "2.3 mm", "overhang": "12.5 mm",
+                    "wider": "3.5 mm", "clearance": "1.5 mm"}
+
+
+def _reading(kind: str, number: int, row: int) -> str:
+    """One of three readings, each another: of the scale, or of a thermometer in wax that cools."""
+    cooling = {"moment": f"2026-09-12T10:{30 + 5 * row}", "temperature": f"{84 - 5 * row}.5 °C"}
+    return cooling.get(kind) or f"{1000 + 7 * number + row}.5 g"
 
 
 def full_vessel() -> dict[str, Any]:
@@ -100,7 +110,7 @@ def full_vessel() -> dict[str, Any]:
         if ".readings.*." in path:
             for row in range(3):
                 put(record, path.replace("readings.*", f"readings.{row}").replace("*", "0"),
-                    f"{1000 + 7 * number + row}.5 g")
+                    _reading(leaf.kind, number, row))
         else:
             put(record, path.replace("*", "0"), text)
     return record

@@ -7,7 +7,8 @@ const field = (path, label, kind, record, more = {}) => ({
 const mended = (made) => (/[a-z]{4}/.test(made.value) ? { ...made, fault: `${made.label} can't be read. Type it again.` } : made);
 const card = (id, title, more) => ({
   id, title, question: "", waiting: "Type a weight.", fields: [], more: [], answer: [], large: [], figures: [], notes: [], cautions: [],
-  beside: null, drawing: "", drawing_text: "", actions: [], groups: [], timers: [], saves: [], chapter: "", ...more,
+  beside: null, drawing: "", drawing_text: "", actions: [], groups: [], timers: [], saves: [], prints: [], table: null, drag: null,
+  chapter: "", ...more,
 });
 
 const CHART = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 350 200" class="chart">
@@ -52,13 +53,62 @@ function castCards(record, place) {
   ];
 }
 
-function workOut({ record, materials }) {
-  if (!Array.isArray(materials)) throw new Error("no materials came along");
+// A plan of marks, 1 mm for each unit of the drawing, that can be moved; only a record with a plan has one.
+const marks = ({ plan }) => plan.at ?? [{ x: "120 mm", y: "100 mm" }, { x: "240 mm", y: "100 mm" }];
+const handle = ({ x, y }, row) => `<g class="handle" data-row="${row}" tabindex="0" role="button" aria-label="Mark ${row + 1}, ${x} from the left, ${y} down">
+  <circle class="hit" cx="${parseFloat(x)}" cy="${parseFloat(y)}" r="24"/><circle class="wick" cx="${parseFloat(x)}" cy="${parseFloat(y)}" r="6"/>
+  <text class="label" x="${parseFloat(x) + 8}" y="${parseFloat(y) - 8}">${row + 1}</text></g>`;
+const planDrawing = (record) => `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 350 240" class="plan"><ellipse class="outline" cx="175" cy="110" rx="150" ry="95"/>
+  ${marks(record).map(({ x, y }) => `<circle class="pool" cx="${parseFloat(x)}" cy="${parseFloat(y)}" r="60"/><circle class="pool-edge" cx="${parseFloat(x)}" cy="${parseFloat(y)}" r="60"/>`).join("")}
+  <ellipse class="clearance" cx="175" cy="110" rx="138" ry="83"/><circle class="worst" cx="175" cy="200" r="7"/><text class="label-small worst" x="190" y="212">worst spot</text>
+  ${marks(record).map(handle).join("")}<line class="scale" x1="20" y1="225" x2="70" y2="225"/><text class="label-small scale" x="78" y="230">50 mm</text></svg>`;
+const far = (record) => marks(record).map(({ x }) => x).join(", ");
+
+function planCard(record) {
+  const { plan } = record;
+  const rows = ["1", "2", "3"].map((count) => ({ cells: [count, `${60 / count} mm`, "fits"], chosen: plan.count === count,
+    sets: { "plan.count": count }, says: `${count} of them, each ${60 / count} mm across` }));
+  return card("plan", "Plan", {
+    chapter: "Plan", question: "How many?", fields: [field("plan.across", "Across", "length", record), field("plan.path", "Path", "text", record)],
+    answer: [{ label: "from the left", shown: far(record), key: "far" }], drawing: planDrawing(record), drawing_text: "A plan with its marks.",
+    table: { columns: ["Marks", "Each", "Verdict"], rows: [...rows, { cells: ["4", "9 mm", "no room"], chosen: false, sets: {}, says: "" }], says: "Fewest first." },
+    drag: { ask: "move_mark", place: "plan" }, prints: [{ label: "Print the sheet", ask: "sheet_pages", place: "plan" }],
+    groups: (plan.burns ?? []).map((_, row) => ({ id: `burn-${row}`, title: `Burn ${row + 1}`, summary: "", open: true,
+      fields: [field(`plan.burns.${row}.lit_at`, "Lit at", "moment", record), field(`plan.burns.${row}.note`, "Note", "text", record)] })),
+    actions: [{ label: "Light it", append: "plan.burns", value: { lit_at: "", note: "new" }, now: ["lit_at"] }],
+    timers: (plan.burns ?? []).filter(({ lit_at: lit }) => lit).map(({ lit_at: lit }) => ({ label: "Put it out", due: later(lit) })),
+  });
+}
+
+const two = (number) => String(number).padStart(2, "0");
+const later = (moment) => `${moment.slice(0, 11)}${two(Number(moment.slice(11, 13)) + 1)}${moment.slice(13)}`;
+
+function moveMark({ record, place, row, x, y, step, far: isFar }) {
+  if (place !== "plan" || typeof row !== "number") throw new Error("no such mark");
+  const all = marks(record);
+  const was = [parseFloat(all[row].x), parseFloat(all[row].y)];
+  const [right, down] = { left: [-1, 0], right: [1, 0], up: [0, -1], down: [0, 1] }[step] ?? [0, 0];
+  const length = isFar ? 5 : 1;
+  const [toX, toY] = step ? [was[0] + right * length, was[1] + down * length] : [Math.min(Math.max(x, 40), 310), Math.min(Math.max(y, 40), 180)];
+  const moved = all.map((mark, place) => (place === row ? { x: `${toX.toFixed(1)} mm`, y: `${toY.toFixed(1)} mm` } : mark));
+  return { sets: Object.fromEntries(moved.flatMap((mark, place) => [[`plan.at.${place}.x`, mark.x], [`plan.at.${place}.y`, mark.y]])) };
+}
+
+function sheetPages({ record, place }) {
+  if (!place) throw new Error("no place");
+  const pages = Array.from({ length: record.plan.sheets ?? 2 }, (_, page) => `<svg xmlns="http://www.w3.org/2000/svg" class="true-size" width="210mm"
+    height="297mm" viewBox="0 0 210 297" fill="none" stroke="#000"><path d="M20 250L120 250" stroke-width="0.35"/>
+    <rect x="0.5" y="0.5" width="209" height="296" stroke-width="0.2"/><text x="20" y="30" font-size="6" fill="#000" stroke="none">Sheet ${page + 1}</text></svg>`);
+  return { title: "Tide cup: template", paper: "A4", width: "210mm", height: "297mm", pages };
+}
+
+function workOut({ record, materials, wicks }) {
+  if (!Array.isArray(materials) || !Array.isArray(wicks)) throw new Error("no materials or wicks came along");
   const whole = { ...record, casts: record.casts ?? [{}] };
-  const cards = whole.casts.flatMap((_, place) => castCards(whole, place));
+  const cards = [...whole.casts.flatMap((_, place) => castCards(whole, place)), ...(whole.plan ? [planCard(whole)] : [])];
   const adds = [{ label: "Add a mold", append: "casts", value: {} }];
   const removes = whole.casts.slice(1).map((_, row) => ({ label: `Remove mold ${row + 2}`, remove: `casts.${row + 1}` }));
-  const notes = materials.map(({ name }) => `On your shelf: ${name}.`);
+  const notes = [...materials, ...wicks].map(({ name }) => `On your shelf: ${name}.`);
   return { record: whole, sheet: { title: "", line: "", faults: [], cards: [{ ...cards[0], notes }, ...cards.slice(1)], actions: [...adds, ...removes] } };
 }
 
@@ -73,8 +123,12 @@ function shelf({ record }) {
     generic: true, chapter: "To copy from", waiting: "Binder", figures: [figure],
     actions: [{ label: "Copy to my materials", append: "materials", value: { name: "Ocher cement" } }],
   });
-  return { record, sheet: { title: "Materials", line: "", cards: [...own, generic], faults: [],
-    actions: [{ label: "Add a material", append: "materials", value: {} }] } };
+  const wicks = (record.wicks ?? []).map(({ name }, row) => card(`wick-${row + 1}`, name || "New wick", {
+    chapter: row ? "" : "Wicks", fields: [field(`wicks.${row}.name`, "Name", "text", record), field(`wicks.${row}.pool`, "Pool", "length", record)],
+    waiting: "Type its pool.", actions: [{ label: "Remove this wick", remove: `wicks.${row}` }],
+  }));
+  return { record, sheet: { title: "Materials", line: "", cards: [...own, ...wicks, generic], faults: [],
+    actions: [{ label: "Add a material", append: "materials", value: {} }, { label: "Add a wick", append: "wicks", value: {} }] } };
 }
 
 function countdown({ now, due }) {
@@ -88,7 +142,9 @@ function countdown({ now, due }) {
 
 const calendar = ({ place, now, stamp }) => ({ name: "tide-cup.ics", kind: "text/calendar", text: `BEGIN:VCALENDAR\r\n${place} ${now} ${stamp}` });
 
-const asks = { work_out: workOut, open_link: workOut, shelf, countdown, calendar, first: () => ({}) };
+const asks = {
+  work_out: workOut, open_link: workOut, shelf, countdown, calendar, move_mark: moveMark, sheet_pages: sheetPages, first: () => ({}),
+};
 
 postMessage({ step: "ready", slow: "" });
 addEventListener("message", ({ data: { id, ask, with: request } }) => {

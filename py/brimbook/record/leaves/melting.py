@@ -7,7 +7,7 @@ DAY = 86400
 HOT = Bounds(30.0, 120.0, "Wax here is between 30 and 120 °C (86 and 248 °F): hotter comes too near its flash point.")
 READ = Bounds(0.0, 120.0, "A reading here is between 0 and 120 °C (32 and 248 °F). If the wax is hotter: heat off, lid on.")
 WARM = Bounds(0.0, 80.0, "A vessel is warmed to 80 °C (176 °F) at most.")
-STIR = Bounds(0.0, 3600.0, "Stirring takes between 0 and 60 minutes: usually 2.")
+STIR = Bounds(0.0, 7200.0, "Stirring takes between 0 and 120 minutes: usually 2.")
 REST = Bounds(0.0, 366 * DAY, "A rest here is between 0 and a year. Check the digits and the unit.")
 
 MELTING = {

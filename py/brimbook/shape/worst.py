@@ -1,0 +1,190 @@
+"""The spots of an outline that lie farthest from the nearest of some points, by the shortest way inside."""
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from brimbook.shape.outline import Point
+from brimbook.shape.pieces import Pieces
+from brimbook.shape.ways import START, Corner, Ways, clip, split
+
+# Spots nearer than this share of the farthest can't become the farthest in one step.
+NEARLY = 0.75
+# Ways count as equally long within this share; the farthest distance is told within this share, and never too small.
+_EVEN, TOLD = 1e-12, 5e-5
+_MOST_CUTS = 4000
+
+
+@dataclass(frozen=True)
+class Spot:
+    """A spot, its distance, and how fast that grows when a point moves: for each point by number, along x and y."""
+
+    far: float
+    place: Point
+    pulls: tuple[tuple[int, float, float], ...]
+
+
+@dataclass(frozen=True)
+class _Last:
+    """The last corner on the way to a part of the outline: where, whose way, which corner, and how long the way to it is."""
+
+    at: Point
+    source: int
+    corner: int
+    ahead: float
+
+    def far(self, x: float, y: float) -> float:
+        """Length of the way to a spot [mm].
+
+        x: of the spot [mm].
+        y: of the spot [mm].
+        """
+        return self.ahead + math.hypot(x - self.at[0], y - self.at[1])
+
+
+class Spots:
+    """The far spots for some points in an outline cut in pieces."""
+
+    def __init__(self, cut: Pieces, found: list[Ways]):
+        self._cut, self._found = cut, found
+        self.spots: list[Spot] = []
+        self.far, self.place = 0.0, found[0].start
+        self._uneven: list[tuple[list[Corner], list[_Last]]] = []
+        self._corners()
+        for piece in range(len(cut.corners)):
+            for part, lasts in self._parts(piece):
+                self._look(part, lasts)
+
+    def _corners(self) -> None:
+        for corner, place in enumerate(self._cut.points):
+            source, far = 0, math.inf
+            for number, ways in enumerate(self._found):
+                if ways.length[corner] < far:
+                    source, far = number, ways.length[corner]
+            self._note(far, place)
+            if far >= NEARLY * self.far:
+                self.spots.append(Spot(far, place, self._pull([(1.0, source, corner)], place)))
+
+    def _note(self, far: float, place: Point) -> None:
+        if far > self.far:
+            self.far, self.place = far, place
+
+    def _parts(self, piece: int) -> Iterator[tuple[list[Corner], list[_Last]]]:
+        """Parts of a piece in which the last corner on each point's way is the same all over."""
+        corners, beside = self._cut.corners[piece], self._cut.beside[piece]
+        whole = [(*self._cut.points[corner], corner if beyond is None else -1) for corner, beyond in zip(corners, beside)]
+        parts: list[tuple[list[Corner], list[_Last]]] = [(whole, [])]
+        for source, ways in enumerate(self._found):
+            parts = [(within, [*lasts, _Last(ways.place(corner, self._cut), source, corner, ways.length[corner])])
+                     for part, lasts in parts for within, corner in split(ways, self._cut, piece, part)]
+        return ((part, kept) for part, lasts in parts if (kept := self._in_play(part, lasts)))
+
+    def _in_play(self, part: list[Corner], lasts: list[_Last]) -> list[_Last]:
+        """Those that can be nearest somewhere in a part; none when the part holds no far spot."""
+        x, y, _ = part[0]
+        wide = max(math.hypot(one - x, other - y) for one, other, _ in part)
+        most = min(max(last.far(one, other) for one, other, _ in part) for last in lasts)
+        if most < NEARLY * self.far:
+            return []
+        nearest: dict[Point, _Last] = {}
+        for last in lasts:
+            if last.far(x, y) - wide <= most and (last.at not in nearest or last.ahead < nearest[last.at].ahead):
+                nearest[last.at] = last
+        return list(nearest.values())
+
+    def _look(self, part: list[Corner], lasts: list[_Last]) -> None:
+        is_even = all(abs(last.ahead - lasts[0].ahead) <= _EVEN * self.far for last in lasts)
+        if not is_even:
+            self._uneven.append((part, lasts))
+        for number, last in enumerate(lasts):
+            cell = part
+            for other in sorted(range(len(lasts)), key=lambda place: math.dist(lasts[place].at, last.at)):
+                if other != number and cell:
+                    cell = clip(cell, _nearer(cell, last, lasts[other]), -2 - other)
+            for at, (x, y, side) in enumerate(cell):
+                far = last.far(x, y) if is_even else min(each.far(x, y) for each in lasts)
+                self._note(far, (x, y))
+                if far >= NEARLY * self.far:
+                    self._spot(number, lasts, (x, y), cell[at - 1][2], side)
+
+    def _spot(self, number: int, lasts: list[_Last], place: Point, one: int, other: int) -> None:
+        """A corner of a cell, by the kinds of its two sides; told once, by its least number."""
+        if one < -1 and other < -1:
+            three = (number, -2 - one, -2 - other)
+            if number == min(three):
+                self._between_three([lasts[each] for each in three], place)
+        elif (one < -1 and other >= 0) or (other < -1 and one >= 0):
+            two = (number, -2 - min(one, other))
+            if number < two[1]:
+                self._between_two([lasts[each] for each in two], place, max(one, other))
+
+    def _between_three(self, lasts: list[_Last], place: Point) -> None:
+        ways = [_way(last, place) for last in lasts]
+        shares = [ways[1][0] * ways[2][1] - ways[1][1] * ways[2][0], ways[2][0] * ways[0][1] - ways[2][1] * ways[0][0],
+                  ways[0][0] * ways[1][1] - ways[0][1] * ways[1][0]]
+        self._balanced(lasts, shares, place)
+
+    def _between_two(self, lasts: list[_Last], place: Point, wall: int) -> None:
+        points = self._cut.points
+        one, two = points[wall], points[(wall + 1) % len(points)]
+        along = [(two[0] - one[0]) * way[0] + (two[1] - one[1]) * way[1] for way in (_way(last, place) for last in lasts)]
+        self._balanced(lasts, [along[1], -along[0]], place)
+
+    def _balanced(self, lasts: list[_Last], shares: list[float], place: Point) -> None:
+        """A spot whose distances balance: no move of the spot makes all of them longer."""
+        whole = sum(shares)
+        if whole and min(share / whole for share in shares) > -1e-6:
+            pulls = self._pull([(share / whole, last.source, last.corner) for share, last in zip(shares, lasts)], place)
+            self.spots.append(Spot(lasts[0].far(*place), place, pulls))
+
+    def _pull(self, shares: list[tuple[float, int, int]], place: Point) -> tuple[tuple[int, float, float], ...]:
+        pulls = []
+        for share, source, corner in shares:
+            ways = self._found[source]
+            first = ways.first[corner]
+            toward = place if first == START else self._cut.points[first]
+            length = math.dist(toward, ways.start) or 1.0
+            pulls.append((source, share * (ways.start[0] - toward[0]) / length, share * (ways.start[1] - toward[1]) / length))
+        return tuple(pulls)
+
+    def farthest(self) -> tuple[float, Point]:
+        """The farthest spot's distance, never too small and too large by no more than TOLD, and where it is [mm].
+
+        Where the cells of the points have straight sides the distance is exact. Elsewhere parts are halved until the
+        bound by their corners is near enough: a distance from a point is largest at a corner of the part.
+        """
+        waiting, cuts = list(self._uneven), 0
+        bound = self.far
+        while waiting:
+            part, lasts = waiting.pop()
+            most = min(max(last.far(x, y) for x, y, _ in part) for last in lasts)
+            cuts += 1
+            if most <= self.far * (1 + TOLD) or cuts > _MOST_CUTS:
+                bound = max(bound, most)
+                continue
+            for half in _halves(part):
+                x, y = (sum(corner[axis] for corner in half) / len(half) for axis in (0, 1))
+                self._note(min(last.far(x, y) for last in lasts), (x, y))
+                waiting.append((half, lasts))
+        return max(bound, self.far), self.place
+
+
+def _way(last: _Last, place: Point) -> Point:
+    length = math.dist(place, last.at) or 1.0
+    return ((place[0] - last.at[0]) / length, (place[1] - last.at[1]) / length)
+
+
+def _nearer(cell: list[Corner], one: _Last, other: _Last) -> list[float]:
+    """Below 0 at the corners that are nearer to one than to the other."""
+    if one.ahead == other.ahead:
+        across, up = other.at[0] - one.at[0], other.at[1] - one.at[1]
+        middle = ((other.at[0] + one.at[0]) * across + (other.at[1] + one.at[1]) * up) / 2
+        return [x * across + y * up - middle for x, y, _ in cell]
+    return [one.far(x, y) - other.far(x, y) for x, y, _ in cell]
+
+
+def _halves(part: list[Corner]) -> list[list[Corner]]:
+    low, high = ([pick(corner[axis] for corner in part) for axis in (0, 1)] for pick in (min, max))
+    axis = 0 if high[0] - low[0] >= high[1] - low[1] else 1
+    heights = [corner[axis] - (low[axis] + high[axis]) / 2 for corner in part]
+    return [half for half in (clip(part, heights, -1), clip(part, [-height for height in heights], -1)) if half]
