@@ -6,6 +6,7 @@ from collections.abc import Callable
 from typing import Any
 
 from brimbook.cards.countdown import countdown
+from brimbook.cards.moving import move_wick
 from brimbook.cards.reminders import reminders
 from brimbook.cards.shelf import shelf_of, shelf_sheet
 from brimbook.cards.sheet import line, sheet
@@ -54,14 +55,14 @@ def _first(request: dict[str, Any]) -> dict[str, Any]:
     vessel = blank.blank(display)
     demos = [{"record": demo, "line": line(work_out(demo, display))} for demo in blank.demos()]
     return {"blank": vessel, "sheet": sheet(work_out(vessel, display)), "demos": demos, "settings": settings,
-            "settings_form": form(settings), "shelf": _shelf({"record": {"materials": []}})}
+            "settings_form": form(settings), "shelf": _shelf({"record": {"materials": [], "wicks": []}})}
 
 
 def _work_out(request: dict[str, Any]) -> dict[str, Any]:
     record, display = request.get("record"), display_of(whole(request.get("settings")))
     answer = work_out(record, display)
     return {"record": tree.copy_with(record, answer.said.canonical),
-            "sheet": sheet(answer, shelf_of(request.get("materials"), display))}
+            "sheet": sheet(answer, shelf_of(request.get("materials"), request.get("wicks"), display))}
 
 
 def _shelf(request: dict[str, Any]) -> dict[str, Any]:
@@ -99,6 +100,10 @@ def _settings(request: dict[str, Any]) -> dict[str, Any]:
     return {"settings": settings, "settings_form": form(settings), "blank": blank.blank(display_of(settings))}
 
 
+def _move_wick(request: dict[str, Any]) -> dict[str, Any]:
+    return move_wick(work_out(request.get("record"), display_of(whole(request.get("settings")))), request)
+
+
 def _countdown(request: dict[str, Any]) -> list[dict[str, str]]:
     return countdown(request.get("now"), request.get("due"), display_of(whole(request.get("settings"))))
 
@@ -129,6 +134,7 @@ ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "open_link": _open_link,
     "settings": _settings,
     "shelf": _shelf,
+    "move_wick": _move_wick,
     "countdown": _countdown,
     "calendar": _calendar,
     "template": _taken_away(template_file),

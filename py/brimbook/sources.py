@@ -130,3 +130,5 @@ OIL_EXPANSION = Source("Density and viscosity of vegetable oils, JAOCS 76 (1999)
 ALKANE_EXPANSION = Source("n-eicosane and n-docosane lose 0.00062 and 0.00066 g/mL for each °C from 60 to 90 °C: thermo 0.6.1",
                           "reference library")
 YOUR_CUP = Source("Worked out from the cup of wax that you weighed", "your entry")
+COVERING = Source("The least discs that cover a shape (k-center); agrees with published coverings of disc and square within 0.3 %",
+                  "published")

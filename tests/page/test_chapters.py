@@ -60,3 +60,12 @@ def test_it_is_one_line_that_scrolls_for_itself(maker, another_phone, width):
     last.tap()
     assert maker.page.evaluate("document.documentElement.scrollWidth") <= width
     assert maker.page.locator(".chapter").last.bounding_box()["y"] < 700
+
+
+def test_the_way_to_the_open_card_comes_into_sight(maker):
+    maker.opens("#/demo/demo-keel-bowl")
+    maker.opens_card("Burn test")
+    here = ways(maker).locator("[aria-current]")
+    assert here.inner_text() == "Burn"
+    box = here.bounding_box()
+    assert box["x"] >= 0 and box["x"] + box["width"] <= 390

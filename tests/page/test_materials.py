@@ -1,4 +1,4 @@
-"""The maker's own materials: kept on the device, copied from the generic ones, offered in every vessel."""
+"""The maker's own materials and wicks: kept on the device, copied from the generic ones, offered in every vessel."""
 
 import json
 
@@ -91,6 +91,68 @@ def test_two_tabs_never_lose_a_change_silently(tried):
     maker.card("Dune sand").wait_for(state="detached")
     other.get_by_role("button", name="Use mine instead").tap()
     maker.card("Dune sand").wait_for()
+
+
+def adds_wick(maker, name: str) -> None:
+    maker.page.get_by_role("button", name="Add a wick").tap()
+    maker.field("New wick", "Name").wait_for()
+    maker.page.keyboard.type(name)
+    maker.card(name).wait_for()
+
+
+def kept_wicks(maker) -> list[dict]:
+    return json.loads(maker.page.evaluate("localStorage.getItem('brimbook.materials')")).get("wicks", [])
+
+
+def test_wicks_are_kept_beside_the_materials_and_go_with_a_way_back(tried):
+    maker = opens_materials(tried)
+    adds(maker, "Gray bag mix")
+    adds_wick(maker, "Thick braid")
+    assert kept(maker) == [{"name": "Gray bag mix"}] and kept_wicks(maker) == [{"name": "Thick braid"}]
+    maker.page.reload()
+    maker.card("Thick braid").wait_for()
+    maker.opens_card("Thick braid")
+    maker.card("Thick braid").get_by_role("button", name="Remove this wick").tap()
+    maker.card("Thick braid").wait_for(state="detached")
+    assert kept(maker) == [{"name": "Gray bag mix"}] and kept_wicks(maker) == []
+    maker.page.get_by_role("button", name="Undo").tap()
+    maker.card("Thick braid").wait_for()
+
+
+def test_a_vessel_knows_the_wicks_and_another_tab_s_wicks_too(tried):
+    maker = opens_materials(tried)
+    adds_wick(maker, "Thick braid")
+    other = second_tab(maker, "#/vessel/v1")
+    other.locator("[data-card=mold] .card-face").click()
+    other.get_by_text("On your shelf: Thick braid.").wait_for()
+    maker.field("Thick braid", "Name").fill("Thin braid")
+    other.get_by_text("On your shelf: Thin braid.").wait_for()
+
+
+def test_a_shelf_kept_before_there_were_wicks_is_read(tried):
+    maker = tried(RECORD, "#/")
+    maker.page.evaluate("localStorage.setItem('brimbook.materials', JSON.stringify({ materials: [{ name: 'Gray bag mix' }], saved: '2026' }))")
+    maker.page.get_by_role("link", name="My materials").tap()
+    maker.card("Gray bag mix").wait_for()
+    adds_wick(maker, "Thick braid")
+    assert kept(maker) == [{"name": "Gray bag mix"}] and kept_wicks(maker) == [{"name": "Thick braid"}]
+
+
+def test_wicks_that_are_no_list_count_as_damaged(tried):
+    maker = tried(RECORD, "#/")
+    maker.page.evaluate("localStorage.setItem('brimbook.materials', JSON.stringify({ materials: [], wicks: 'half', saved: '2026' }))")
+    maker.page.get_by_role("link", name="My materials").tap()
+    maker.page.get_by_role("button", name="Copy text").wait_for()
+    adds_wick(maker, "Thick braid")
+    assert kept_wicks(maker) == [{"name": "Thick braid"}]
+    assert "half" in maker.page.evaluate("localStorage.getItem('brimbook.damaged-materials')")
+
+
+def test_both_buttons_stand_where_thumbs_are(tried):
+    maker = opens_materials(tried)
+    boxes = [maker.page.get_by_role("button", name=name).bounding_box() for name in ("Add a material", "Add a wick")]
+    assert all(box["height"] >= 48 and box["y"] + box["height"] <= 844 for box in boxes)
+    assert boxes[0]["y"] == boxes[1]["y"] and boxes[0]["x"] + boxes[0]["width"] <= boxes[1]["x"]
 
 
 def test_a_damaged_text_is_laid_beside_not_written_over(tried):

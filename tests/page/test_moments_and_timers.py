@@ -34,6 +34,27 @@ def test_now_writes_what_the_device_s_clock_says(tried):
     assert maker.field("Log", "Started").input_value() == "2026-03-05T05:07"
 
 
+PLAN = {"casts": [{"weight": "640 g"}], "plan": {"count": "2"}}
+
+
+def test_what_is_added_now_begins_with_what_the_device_s_clock_says(tried):
+    maker = timed(tried, PLAN)
+    maker.opens_card("Plan")
+    maker.card("Plan").get_by_role("button", name="Light it").tap()
+    lit = maker.field("Plan", "Lit at")
+    lit.wait_for()
+    assert lit.input_value() == "2026-11-24T10:00" and maker.field("Plan", "Note").input_value() == "new"
+
+
+def test_a_timer_of_a_well_s_card_rings_too(tried):
+    maker = timed(tried, PLAN)
+    maker.opens_card("Plan")
+    maker.card("Plan").get_by_role("button", name="Light it").tap()
+    maker.card("Plan").locator(".timers li").get_by_text(re.compile("in 60 min|in 59 min")).wait_for()
+    maker.page.clock.fast_forward(3_600_000)
+    maker.page.get_by_text("It is time: Put it out.").wait_for()
+
+
 def test_a_half_filled_picker_wipes_nothing(tried):
     maker = tried(STARTED)
     maker.opens_card("Log")
@@ -144,9 +165,21 @@ def test_what_the_maker_does_is_answered_before_the_clock(tried):
     answers = maker.page.evaluate("""async () => {
         const { ask, askIfIdle } = await import("./core/door.js");
         const clock = { now: "2026-11-24T10:00:00", due: ["2026-11-24T10:02"] };
-        const first = ask("work_out", { record: {}, materials: [] });
+        const first = ask("work_out", { record: {}, materials: [], wicks: [] });
         const beside = await askIfIdle("countdown", clock);
         await first;
         return [beside ?? null, await askIfIdle("countdown", clock)];
     }""")
     assert answers == [None, [{"shown": "in 2 min 0 s", "state": "running"}]]
+
+
+def test_a_burn_is_lit_now_and_rings_when_it_is_due(maker):
+    maker.opens("#/demo/demo-keel-bowl")
+    maker.card("Burn test").wait_for()
+    maker.page.clock.install(time=NOW)
+    maker.opens_card("Burn test")
+    maker.card("Burn test").get_by_role("button", name="Light it").tap()
+    timers = maker.card("Burn test").locator(".timers li")
+    timers.first.get_by_text(re.compile("in (1 h|59 min)")).wait_for()
+    maker.page.clock.fast_forward(3_605_000)
+    maker.page.get_by_text("It is time: Look").wait_for()

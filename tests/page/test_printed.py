@@ -1,10 +1,15 @@
-"""Printed sheets measure true: the lines of the PDF that Chromium prints, read back and measured."""
+"""Printed sheets measure true: the lines of the PDF that Chromium prints, read back and measured.
+
+The last test presses the button on the page; the others print the sheets alone.
+"""
 
 import io
 import math
 
 import pytest
+import stand_in
 from pdf_lines import lines, size_of
+from printing import prints
 from pypdf import PdfReader
 
 from brimbook.draw.true_size import PAPERS, Heading, Piece, pages, pieces, template
@@ -106,3 +111,24 @@ def test_a_bar_and_its_slot_measure_true(printed, paper):
     left = min(back[0][0], back[1][0])
     assert (bottom[0][0] + bottom[1][0]) / 2 - left == pytest.approx(49, abs=NEAR)
     assert bottom[0][1] - back[0][1] == pytest.approx(8, abs=NEAR)
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_what_the_page_prints_measures_true(maker, paper):
+    maker.opens("#/settings")
+    maker.page.get_by_role("radio", name=paper, exact=True).tap()
+    maker.page.wait_for_function("() => localStorage.getItem('brimbook.settings-made')")
+    address = stand_in.keep(maker, {"name": "Keel bowl", "casts": [{}], "wells": [
+        {"outline": {"shape": "round", "across": "68 mm"}, "wicks": {"count": "2"}}]})
+    maker.page.reload()
+    maker.opens(address)
+    card = "Template and holder"
+    maker.opens_card(card)
+    sheet, = PdfReader(io.BytesIO(prints(maker, card, "Print the template"))).pages
+    assert size_of(sheet) == pytest.approx(PAPERS[paper], abs=0.4)
+    for length in (100.0, 101.6):
+        assert min(abs(each - length) for each in level(sheet)) <= NEAR
+    assert len(crosses(sheet)) == 2
+    sheet, = PdfReader(io.BytesIO(prints(maker, card, "Print the bars"))).pages
+    # A round well of 68 mm, with 15 mm on each side.
+    assert min(abs(each - 98) for each in level(sheet)) <= NEAR

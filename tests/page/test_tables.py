@@ -27,6 +27,11 @@ def chosen(maker) -> list[str]:
     return rows(maker).locator("[aria-pressed=true] > span:first-child").all_inner_texts()
 
 
+def becomes(maker, first: str) -> None:
+    """Wait until a row is marked as taken."""
+    rows(maker).locator("[aria-pressed=true] > span:first-child").get_by_text(first, exact=True).wait_for()
+
+
 def test_it_stands_under_the_answer_with_a_head_for_each_column(tried):
     maker = shown(tried)
     assert maker.card("Plan").locator(".answer-table thead th[scope=col]").all_inner_texts() == ["Marks", "Each", "Verdict"]
@@ -38,10 +43,10 @@ def test_a_tap_anywhere_on_a_row_takes_it_and_undo_gives_it_back(tried):
     maker = shown(tried)
     assert chosen(maker) == ["2"]
     rows(maker).nth(2).locator("td").last.tap()
-    maker.card("Plan").locator("[aria-pressed=true]", has_text="3").wait_for()
+    becomes(maker, "3")
     assert chosen(maker) == ["3"] and count(maker) == "3"
     maker.page.get_by_role("button", name="Undo").tap()
-    maker.card("Plan").locator("[aria-pressed=true]", has_text="2").wait_for()
+    becomes(maker, "2")
     assert chosen(maker) == ["2"] and count(maker) == "2"
 
 
@@ -50,7 +55,7 @@ def test_its_button_takes_it_once_and_tells_itself(tried):
     button = maker.card("Plan").get_by_role("button", name="1 : 1 of them, each 60 mm across")
     button.focus()
     maker.page.keyboard.press("Enter")
-    maker.card("Plan").locator("[aria-pressed=true]", has_text="1").wait_for()
+    becomes(maker, "1")
     assert count(maker) == "1"
     assert maker.page.get_by_role("button", name="Undo").count() == 1
 

@@ -34,6 +34,16 @@ export function chaptersView(sheet) {
     <button type="button" class="plain" aria-current=${isOpen ? "true" : nothing} @click=${() => goTo(card)}>${chapterName(card)}</button>`)}</nav>`;
 }
 
+let shown = "";
+
+/** The way to where one is comes into sight by itself, once for each chapter. */
+export function showChapter(root) {
+  const way = root.querySelector(".chapters > [aria-current]");
+  const name = way?.textContent ?? "";
+  if (name !== shown) way?.scrollIntoView({ block: "nearest", inline: "center" });
+  shown = name;
+}
+
 function goTo(card) {
   const heading = document.getElementById(chapterId(card));
   heading.scrollIntoView({ block: "start" });

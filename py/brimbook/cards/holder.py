@@ -13,7 +13,7 @@ from brimbook.steps.holder import laid_of, sizes_of
 from brimbook.steps.wicks import WickPlan
 from brimbook.work_out import Answer
 
-_ASKED, _SELDOM = ("bar_width", "slot_width", "overhang"), ("wider", "clearance", "bar_thickness", "direction")
+_ASKED, _SELDOM = ("bar_width", "slot_width"), ("overhang", "wider", "clearance", "bar_thickness", "direction")
 _HELD = "A wick that hangs in a slot stays where it is; one that is only taped drifts as the wax is poured (common practice, no source)."
 _SAVES = (("Save the template as a drawing", "template"), ("Save the bars as a drawing", "holder_sheet"),
           ("Save the bars for a 3D printer", "holder_model"))
@@ -56,10 +56,12 @@ def _offered(offers: tuple[tuple[str, str], ...], place: str, has_wicks: bool, l
 
 def _table(figures: dict[str, Figure], laid: Holder) -> dict[str, Any]:
     """A row for each slot."""
-    rows = [[str(number), *(figures[f"bar_{number}.{name}"].shown for name in ("length", f"slot_{slot}.along", f"slot_{slot}.depth"))]
+    named = "{}: {}" if len(laid.bars) > 1 else "{1}"
+    rows = [[named.format(number, figures[f"bar_{number}.length"].shown),
+             *(figures[f"bar_{number}.slot_{slot}.{name}"].shown for name in ("along", "depth"))]
             for number, bar in enumerate(laid.bars, 1) for slot in range(1, len(bar.slots) + 1)]
     turn = f" {figures['turn'].says}." if "turn" in figures else ""
-    return {"columns": ["Bar", "Long", "Slot at", "Deep"],
+    return {"columns": ["Bar", "Slot at", "Deep"],
             "rows": [{"cells": cells, "chosen": False, "sets": {}, "says": ""} for cells in rows],
             "says": f"Slots are measured from the left end, with the slots towards you; the bar nearest to you is the first.{turn}"}
 

@@ -59,7 +59,8 @@ def well_card(answer: Answer, place: str) -> dict[str, Any]:
     said, fill = answer.said, f"{place}.fill"
     told = _room_told(answer, fill, "to the line")
     asked = _asked(said, fill)
-    asked["fields"] = [*asked["fields"], ask(said, f"{place}.sealed")]
+    shared = [] if place == "wells.0" else [ask(said, f"{place}.pot")]
+    asked["fields"] = [*asked["fields"], ask(said, f"{place}.sealed"), *shared]
     sealed = said.value(f"{place}.sealed") == "yes"
     return card(
         place, "well", "Well", _WELL_QUESTIONS[_way(said, fill)], answer=("volume",),

@@ -1,4 +1,4 @@
-"""The shelf of materials: the maker's own, as a page of cards, and as answers to choose from in a mix."""
+"""The shelf: the maker's own materials and wicks, as a page of cards, and as answers to choose from."""
 
 from dataclasses import dataclass
 from typing import Any
@@ -13,11 +13,15 @@ from brimbook.quantity.moments import show_duration
 from brimbook.quantity.show import Display
 from brimbook.record.fields import Choice, leaf_at
 from brimbook.record.leaves.materials import MATERIAL, ROLES
+from brimbook.record.leaves.wicks import WICK
 from brimbook.record.said import Said, localize, understand, understand_text
+from brimbook.steps import cautions
 
 MOST_MATERIALS = 200
 # What a choice of material writes into a mix; a generic one stands for its figures by its kind alone.
 COPIED = tuple(name for name in MATERIAL if name not in ("kind", "name", "role"))
+_WICK_MORE = ("core", "notes")
+_ASK_CORE = "Ask your supplier what the core is made of before you burn it: a core with lead is banned."
 _ASKED = ("name", "role", "particle_density")
 _BY_ROLE = {
     "binder": ("water_least", "water_most", "working_time", "demold_time"),
@@ -30,40 +34,48 @@ _PACK = ("pack_weight", "pack_price", "sheet")
 
 @dataclass(frozen=True)
 class Shelf:
-    """The maker's own materials, each as the texts of its leaves."""
+    """The maker's own materials and wicks, each as the texts of its leaves."""
 
     materials: tuple[dict[str, str], ...] = ()
+    wicks: tuple[dict[str, str], ...] = ()
 
     def named(self) -> list[dict[str, str]]:
         """Those that have a name, to choose from [texts]."""
         return [material for material in self.materials if material.get("name", "").strip()]
 
 
-def shelf_of(materials: Any, display: Display) -> Shelf:
-    """The maker's materials from what the page keeps; what can't be read is left out [shelf].
+def shelf_of(materials: Any, wicks: Any, display: Display) -> Shelf:
+    """The maker's materials and wicks from what the page keeps; what can't be read is left out [shelf].
 
     materials: a list of materials, each with the texts of its leaves [record].
+    wicks: a list of wicks, each with the texts of its leaves [record].
     display: how this maker reads figures [display].
     """
-    record = {"materials": materials[:MOST_MATERIALS]} if isinstance(materials, list) else {}
-    said = understand(record, display)
-    return Shelf(tuple({name: said.canonical[f"materials.{row}.{name}"] for name in MATERIAL
-                        if f"materials.{row}.{name}" in said.canonical} for row in range(said.count("materials"))))
+    lists = {"materials": materials, "wicks": wicks}
+    said = understand({name: each[:MOST_MATERIALS] for name, each in lists.items() if isinstance(each, list)}, display)
+    return Shelf(_texts(said, "materials", tuple(MATERIAL)), _texts(said, "wicks", (*WICK, *_WICK_MORE)))
+
+
+def _texts(said: Said, name: str, leaves: tuple[str, ...]) -> tuple[dict[str, str], ...]:
+    return tuple({leaf: said.canonical[f"{name}.{row}.{leaf}"] for leaf in leaves if f"{name}.{row}.{leaf}" in said.canonical}
+                 for row in range(said.count(name)))
 
 
 def shelf_sheet(said: Said) -> dict[str, Any]:
-    """The page of materials: the maker's own, then the generic ones [sheet].
+    """The page of materials and wicks: the maker's own, then generic materials [sheet].
 
     said: the record of the shelf as understood [said].
     """
     own = [_own_card(said, row) for row in range(min(said.count("materials"), MOST_MATERIALS))]
-    cards = [*own, *(_generic_card(material, said.display) for material in GENERIC)]
-    if own:
-        cards[0]["chapter"] = "Mine"
-    cards[len(own)]["chapter"] = "To copy from"
-    return {"title": "Materials", "line": "", "cards": cards,
+    wicks = [_wick_card(said, row) for row in range(min(said.count("wicks"), MOST_MATERIALS))]
+    copied = [_generic_card(material, said.display) for material in GENERIC]
+    for title, cards in (("My materials", own), ("My wicks", wicks), ("To copy from", copied)):
+        if cards:
+            cards[0]["chapter"] = title
+    return {"title": "Materials and wicks", "line": "", "cards": [*own, *wicks, *copied],
             "faults": [{"path": fault.path, "label": fault.label, "sentence": fault.sentence} for fault in said.faults],
-            "actions": [{"label": "Add a material", "append": "materials", "value": {"role": "binder"}}]}
+            "actions": [{"label": "Add a material", "append": "materials", "value": {"role": "binder"}},
+                        {"label": "Add a wick", "append": "wicks", "value": {}}]}
 
 
 def kind_of(material: dict[str, str]) -> str:
@@ -117,6 +129,18 @@ def _own_card(said: Said, row: int) -> dict[str, Any]:
                 fields=[ask(said, f"{place}.{name}") for name in (*_ASKED, *_BY_ROLE[role])],
                 more=[ask(said, f"{place}.{name}") for name in (*_SELDOM.get(role, ()), *_PACK)], figures={}, answer=(),
                 actions=({"label": "Remove this material", "remove": place},))
+    return {**made, "generic": False}
+
+
+def _wick_card(said: Said, row: int) -> dict[str, Any]:
+    place = f"wicks.{row}"
+    pool = said.canonical.get(f"{place}.pool")
+    made = card("wicks.0", f"wick-{row + 1}", said.text(f"{place}.name").strip() or "New wick", "How far did it melt, alone?",
+                waiting=f"Melts {localize(pool, said.display)} across" if pool else "Type the pool that you saw it melt.",
+                fields=[ask(said, f"{place}.{name}") for name in ("pool", "name", "rate", "core")],
+                more=[ask(said, f"{place}.notes")], figures={}, answer=(), cautions=cautions.WICKS,
+                notes=(_ASK_CORE,) if said.value(f"{place}.core") == "unknown" else (),
+                actions=({"label": "Remove this wick", "remove": place},))
     return {**made, "generic": False}
 
 

@@ -1,18 +1,104 @@
-"""The card of this step."""
+"""The card of the wicks: the outline of the wax, how many wicks stand where, and which of the maker's own reach."""
 
 from typing import Any
 
+from brimbook.cards.asking import ask, plain_choice
 from brimbook.cards.card import card, figures_below
 from brimbook.cards.shelf import Shelf
+from brimbook.cards.wick_table import own_wicks, wick_table
+from brimbook.draw import plan as drawing
+from brimbook.quantity import show
+from brimbook.record.fields import Choice
+from brimbook.record.said import Said
+from brimbook.shape.covering import pool
+from brimbook.steps import cautions
+from brimbook.steps.wax_surface import SIZES, shape_of, usual_size
+from brimbook.steps.wicks import WickPlan, from_edges, usual_count
 from brimbook.work_out import Answer
+
+# Lengths that a scale bar can have, the longest that is at most so large a part of the surface [mm].
+_BARS, _INCH_BARS, _PART = (5.0, 10.0, 20.0, 50.0, 100.0, 200.0), (6.35, 12.7, 25.4, 50.8, 101.6), 0.4
 
 
 def wicks_card(answer: Answer, place: str, shelf: Shelf) -> dict[str, Any]:
-    """The card [card].
+    """How many wicks stand where, so that their pools reach the whole wax [card].
 
     answer: everything worked out [answer].
     place: path of the well [text].
     shelf: the maker's own materials and wicks [shelf].
     """
-    return card(place, "wicks", "Wicks", "What is the outline of the wax, from above?", waiting="Type the size of the wax surface.", fields=[], more=[],
-                figures=figures_below(answer, f"{place}.wicks"), answer=())
+    said, at, plan = answer.said, f"{place}.wicks", answer.wick_plans.get(place)
+    figures = figures_below(answer, at)
+    drawn = plan is not None and plan.covering is not None
+    return card(
+        place, "wicks", "Wicks", "How large is the wax, seen from above?",
+        waiting=_waiting(said, place, plan), figures=figures, answer=("needed", "reach"), closed=("needed",),
+        fields=[*_sizes(said, place), ask(said, f"{place}.outline.shape", usual=shape_of(said, place)), *_wick(said, at, shelf, plan)],
+        more=[ask(said, f"{at}.{name}") for name in ("from_wall", "between", "most", "pool", "rate")],
+        notes=plan.notes if plan is not None else (), cautions=cautions.WICKS,
+        table=wick_table(said, place, plan, shelf) if plan is not None else None,
+        drawing=_drawing(said, at, plan) if drawn else "", drawing_text=_words(said, plan) if drawn else "",
+        drag={"ask": "move_wick", "place": place} if drawn else None,
+        actions=_actions(at, plan))
+
+
+def _sizes(said: Said, place: str) -> list[dict[str, Any]]:
+    names = SIZES[shape_of(said, place)]
+    return [ask(said, f"{place}.outline.{name}", usual=usual_size(said, place, name)) for name in names]
+
+
+def _wick(said: Said, at: str, shelf: Shelf, plan: WickPlan | None) -> list[dict[str, Any]]:
+    """How many, and which of the maker's own."""
+    usual = str(usual_count(said, at, plan.best)) if plan is not None else "1"
+    asked = [ask(said, f"{at}.count", usual=usual)]
+    own = own_wicks(shelf)
+    present = said.text(f"{at}.name").strip()
+    if not own:
+        return [*asked, ask(said, f"{at}.name")]
+    choices = [plain_choice(Choice(wick["name"].strip(), wick["name"].strip()), {
+        f"{at}.{name}": wick.get(name, "") for name in ("pool", "rate")}) for wick in own]
+    if present not in [choice["value"] for choice in choices]:
+        choices.insert(0, plain_choice(Choice(present, present or "Not chosen yet", "As it is in this vessel." if present else "")))
+    return [*asked, ask(said, f"{at}.name", choices=choices)]
+
+
+def _waiting(said: Said, place: str, plan: WickPlan | None) -> str:
+    if said.is_marked_below(f"{place}.outline") or said.is_marked_below(f"{place}.wicks"):
+        return "Mend the entry that is marked."
+    return "Type the size of the wax surface." if plan is None else "No room for so many wicks."
+
+
+def _actions(at: str, plan: WickPlan | None) -> tuple[dict[str, Any], ...]:
+    shelf = {"label": "My wicks", "go": "#/materials"}
+    if plan is None or not plan.is_moved:
+        return (shelf,)
+    places = [f"{at}.at.{row}.{axis}" for row in range(len(plan.covering.points)) for axis in ("x", "y")]
+    return ({"label": "Put the wicks back where they serve best", "clear": places}, shelf)
+
+
+def _drawing(said: Said, at: str, plan: WickPlan) -> str:
+    across = said.value(f"{at}.pool")
+    radius = across / 2 if across is not None else plan.covering.radius
+    wicks = [drawing.Wick(point, pool(plan.outline, point, radius), name)
+             for point, name in zip(plan.covering.points, _names(said, plan))]
+    return drawing.plan(plan.outline, wicks, plan.covering.worst, _bar(said, plan))
+
+
+def _bar(said: Said, plan: WickPlan) -> tuple[float, str]:
+    lengths = _INCH_BARS if said.display.length == "in" else _BARS
+    wide = (drawing.WIDTH / drawing.frame(plan.outline).scale) * _PART
+    length = max((each for each in lengths if each <= wide), default=lengths[0])
+    return length, show.length(length, said.display)
+
+
+def _names(said: Said, plan: WickPlan) -> list[str]:
+    """What each wick is called by those who hear the plan."""
+    told = []
+    for number, point in enumerate(plan.covering.points, 1):
+        left, front = (show.length(max(0.0, each), said.display) for each in from_edges(plan.outline, point))
+        told.append(f"Wick {number}, {left} from the left, {front} from the front")
+    return told
+
+
+def _words(said: Said, plan: WickPlan) -> str:
+    return f"The wax from above. {'; '.join(_names(said, plan))}. Each needs a pool {show.length(2 * plan.covering.radius, said.display)} across."

@@ -1,8 +1,25 @@
 """Where equal discs stand so that they cover an outline and are as small as can be."""
 
+import math
 from dataclasses import dataclass
+from functools import lru_cache
 
-from brimbook.shape.outline import Outline, Point
+from brimbook.shape.flatten import fewer
+from brimbook.shape.inside import inside
+from brimbook.shape.outline import Outline, Point, contains
+from brimbook.shape.pieces import pieces
+from brimbook.shape.pooling import within
+from brimbook.shape.settle import Ground, settle, spread
+from brimbook.shape.starts import grounds, starts
+from brimbook.shape.ways import ways
+from brimbook.shape.worst import Spots
+
+# The search goes over an outline with so many corners; so many steps from each start, from the better ones, and at the end.
+_COARSE, _SHORT, _LONG, _LAST = 24, 4, 14, 14
+# So many of the better starts are followed, and of those so many to the end.
+_BETTER, _BEST = 3, 1
+# Layouts whose discs differ by less than this share are taken as one.
+_SAME = 1e-4
 
 
 @dataclass(frozen=True)
@@ -14,6 +31,7 @@ class Covering:
     worst: Point
 
 
+@lru_cache(maxsize=64)
 def cover(outline: Outline, count: int, from_wall: float, between: float) -> Covering | None:
     """Where so many points stand so that the farthest spot of the outline is as near as can be [covering].
 
@@ -22,23 +40,60 @@ def cover(outline: Outline, count: int, from_wall: float, between: float) -> Cov
     from_wall: least distance of a point from the wall [mm].
     between: least distance of two points [mm].
     """
-    return None
+    ground = Ground(outline, from_wall, between)
+    rough = Ground(_coarse(outline), from_wall, between)
+    tried = []
+    for start in starts(grounds(rough.outline), count):
+        points = _placed(rough, start)
+        if points is not None:
+            tried.append(settle(rough, points, _SHORT))
+    tried.sort()
+    better = sorted(settle(rough, points, _LONG) for _, points in _distinct(tried)[:_BETTER])
+    ended = [settle(ground, points, _LAST) for _, begun in _distinct(better)[:_BEST] if (points := _placed(ground, begun))]
+    return reach(outline, tuple(min(ended)[1])) if ended else None
 
 
+def _coarse(outline: Outline) -> Outline:
+    return Outline(tuple(fewer(list(outline.points), _COARSE)))
+
+
+def _placed(ground: Ground, points: list[Point]) -> list[Point] | None:
+    clear = [ground.clear(point) for point in points]
+    return None if None in clear else spread(ground, clear)
+
+
+def _distinct(tried: list[tuple[float, list[Point]]]) -> list[tuple[float, list[Point]]]:
+    kept: list[tuple[float, list[Point]]] = []
+    for far, points in tried:
+        if not kept or far > kept[-1][0] * (1 + _SAME):
+            kept.append((far, points))
+    return kept
+
+
+@lru_cache(maxsize=64)
 def reach(outline: Outline, points: tuple[Point, ...]) -> Covering:
     """The worst-served spot for points that stand where they stand [covering].
 
     outline: to be covered [outline].
-    points: inside it [mm].
+    points: inside it; from one outside, the way goes straight to the nearest place inside first [mm].
     """
-    return Covering(points, 0.0, points[0])
+    cut, found = pieces(outline), []
+    for point in points:
+        start = point if contains(outline, point) else inside(outline, point, 0.0)
+        found.append(ways(cut, start, math.dist(start, point)))
+    far, worst = Spots(cut, found).farthest()
+    return Covering(points, far, worst)
 
 
+@lru_cache(maxsize=64)
 def pool(outline: Outline, point: Point, radius: float) -> tuple[Point, ...]:
     """What lies within a distance of a point, going inside the outline, as a polygon [mm].
 
     outline: that holds it [outline].
-    point: inside it [mm].
+    point: inside it; from one outside, the nearest place inside stands for it [mm].
     radius: of the pool [mm].
+
+    >>> pool(Outline(((0.0, 0.0), (80.0, 0.0), (80.0, 40.0), (0.0, 40.0))), (40.0, 20.0), 100.0)
+    ((0.0, 0.0), (80.0, 0.0), (80.0, 40.0), (0.0, 40.0))
     """
-    return ()
+    return within(pieces(outline), point if contains(outline, point) else inside(outline, point, 0.0), radius)

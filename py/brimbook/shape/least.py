@@ -32,7 +32,7 @@ def least_step(rising: list[tuple[float, dict[int, float]]], limits: list[tuple[
         held.append((len(columns) if sign > 0 else lows) + way)
     rows.append([1.0] * len(rising) + [0.0] * (len(limits) + 2 * wide) + [1.0])
     held.append(highest)
-    spare = [*costs, 0.0]
+    spare = costs
     for row, place in zip(rows, held):
         cost = costs[place]
         spare = [one - cost * other for one, other in zip(spare, row)]
@@ -51,7 +51,7 @@ def _column(slopes: dict[int, float], wide: int) -> list[float]:
 def _turned(rows: list[list[float]], spare: list[float]) -> bool:
     """Whether the best corner was come to, or nearly; rows and spare are turned in place."""
     for _ in range(_MOST_TURNS):
-        least = min(spare[:-1])
+        least = min(spare)
         if least >= -_EVEN:
             return True
         entering = spare.index(least)

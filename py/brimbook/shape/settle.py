@@ -1,32 +1,32 @@
 """Points moved step by step so that the farthest spot of an outline comes as near as can be."""
 
 import math
-from dataclasses import dataclass
 
 from brimbook.shape.inside import HAIR, inside
 from brimbook.shape.least import least_step
-from brimbook.shape.outline import Outline, Point, contains, is_convex, sides_of
-from brimbook.shape.pieces import Pieces, pieces
+from brimbook.shape.outline import Outline, Point, is_convex, sides_of
+from brimbook.shape.pieces import pieces
 from brimbook.shape.ways import ways
-from brimbook.shape.worst import Spots
+from brimbook.shape.worst import Spot, Spots
 
 # A step that promises less than this share is not worth taking; steps shorter than this share of the distance end it.
 _GAIN, _SHORTEST = 1e-6, 1e-6
 _FIRST, _SPREADS = 0.4, 8
+# Of the far spots and of the walls near a point so many count in a step, for each point.
+_MOST, _MOST_WALLS = 8, 5
 
 
-@dataclass(frozen=True)
 class Ground:
     """An outline in pieces, and how far points keep from its wall and from each other."""
 
-    outline: Outline
-    from_wall: float
-    between: float
-
-    @property
-    def cut(self) -> Pieces:
-        """The outline in pieces [pieces]."""
-        return pieces(self.outline)
+    def __init__(self, outline: Outline, from_wall: float, between: float):
+        self.outline, self.from_wall, self.between = outline, from_wall, between
+        self.cut = pieces(outline)
+        self._is_convex = is_convex(outline)
+        self._sides = [(*one, two[0] - one[0], two[1] - one[1], math.dist(one, two)) for one, two in sides_of(outline)]
+        # Each side's line, as what is left of the clearance at the middle and how fast moves use it up.
+        self._lines = [((wide * low - tall * left) / -long - from_wall, tall / long, -wide / long)
+                       for left, low, wide, tall, long in self._sides]
 
     def spots(self, points: list[Point]) -> Spots:
         """The far spots for points that stand inside [spots].
@@ -34,6 +34,37 @@ class Ground:
         points: inside the outline [mm].
         """
         return Spots(self.cut, [ways(self.cut, point) for point in points])
+
+    def clear(self, point: Point) -> Point | None:
+        """A near place that keeps clear of the wall; none without room [mm].
+
+        point: anywhere [mm].
+        """
+        x, y = point
+        if self._is_convex and min([left - x * across - y * up for left, across, up in self._lines]) >= -HAIR:
+            return point
+        return inside(self.outline, point, self.from_wall)
+
+    def walls(self, point: Point, step: float) -> list[tuple[float, float, float]]:
+        """The nearest walls within a step: what is left of the clearance, and how fast moves use it up along x and y [mm].
+
+        point: inside [mm].
+        step: as far as it may move [mm].
+        """
+        x, y = point
+        if self._is_convex:
+            return sorted([(left - x * across - y * up, across, up) for left, across, up in self._lines
+                           if left - x * across - y * up < step])[:_MOST_WALLS]
+        near, limits = self.from_wall + step, []
+        for (left, low, wide, tall, long), (_, across, up) in zip(self._sides, self._lines):
+            share = ((x - left) * wide + (y - low) * tall) / (long * long)
+            share = 0.0 if share < 0 else 1.0 if share > 1 else share
+            right, above = left + share * wide - x, low + share * tall - y
+            far = math.hypot(right, above)
+            if far < near:
+                is_corner = not 0 < share < 1 and far > HAIR
+                limits.append((far - self.from_wall, *((right / far, above / far) if is_corner else (across, up))))
+        return sorted(limits)[:_MOST_WALLS]
 
 
 def settle(ground: Ground, points: list[Point], steps: int) -> tuple[float, list[Point]]:
@@ -49,7 +80,8 @@ def settle(ground: Ground, points: list[Point], steps: int) -> tuple[float, list
     step = _FIRST * spots.far
     for _ in range(steps):
         far = spots.far
-        rising = [(spot.far, _slopes(spot.pulls)) for spot in spots.spots if spot.far > far - 2.83 * step]
+        near = sorted((spot for spot in spots.spots if spot.far > far - 2.83 * step), key=_by_distance)
+        rising = [(spot.far, _slopes(spot.pulls)) for spot in near[-_MOST * (len(points) + 1):]]
         moved = least_step(rising, _limits(ground, points, step), 2 * len(points), step)
         if moved is None:
             break
@@ -67,6 +99,10 @@ def settle(ground: Ground, points: list[Point], steps: int) -> tuple[float, list
     return spots.far, points
 
 
+def _by_distance(spot: Spot) -> float:
+    return spot.far
+
+
 def _slopes(pulls: tuple[tuple[int, float, float], ...]) -> dict[int, float]:
     slopes: dict[int, float] = {}
     for number, across, up in pulls:
@@ -76,9 +112,7 @@ def _slopes(pulls: tuple[tuple[int, float, float], ...]) -> dict[int, float]:
 
 
 def _moved(ground: Ground, points: list[Point], moved: list[float]) -> list[Point] | None:
-    tried = [(x + moved[2 * at], y + moved[2 * at + 1]) for at, (x, y) in enumerate(points)]
-    if not is_convex(ground.outline):
-        tried = [inside(ground.outline, point, ground.from_wall) for point in tried]
+    tried = [ground.clear((x + moved[2 * at], y + moved[2 * at + 1])) for at, (x, y) in enumerate(points)]
     return tried if has_gaps(ground, tried) else None
 
 
@@ -92,31 +126,13 @@ def has_gaps(ground: Ground, points: list[Point]) -> bool:
 
 
 def _limits(ground: Ground, points: list[Point], step: float) -> list[tuple[float, dict[int, float]]]:
-    limits = [limit for number, point in enumerate(points) for limit in _walls(ground, number, point, 1.5 * step)]
+    limits = [(left, {2 * number: across, 2 * number + 1: up}) for number, point in enumerate(points)
+              for left, across, up in ground.walls(point, 1.5 * step)]
     for other in range(len(points)):
         for one in range(other):
             apart, slopes = _apart(points, one, other)
             if apart < ground.between + 3 * step:
                 limits.append((apart - ground.between, slopes))
-    return limits
-
-
-def _walls(ground: Ground, number: int, point: Point, step: float) -> list[tuple[float, dict[int, float]]]:
-    x, y = point
-    near, limits = ground.from_wall + step, []
-    for (left, low), (right, high) in sides_of(ground.outline):
-        wide, tall = right - left, high - low
-        share = ((x - left) * wide + (y - low) * tall) / (wide * wide + tall * tall)
-        share = 0.0 if share < 0 else 1.0 if share > 1 else share
-        across, up = left + share * wide - x, low + share * tall - y
-        far = math.hypot(across, up)
-        if far < near:
-            if 0 < share < 1 or far < HAIR:
-                length = math.hypot(wide, tall)
-                across, up, over = tall / length, -wide / length, 1.0
-            else:
-                over = far
-            limits.append((far - ground.from_wall, {2 * number: across / over, 2 * number + 1: up / over}))
     return limits
 
 
@@ -144,6 +160,5 @@ def spread(ground: Ground, points: list[Point]) -> list[Point] | None:
                            _limits(free, points, step), 2 * len(points), step)
         if moved is None:
             return None
-        points = [inside(ground.outline, (x + moved[2 * at], y + moved[2 * at + 1]), ground.from_wall)
-                  for at, (x, y) in enumerate(points)]
+        points = [ground.clear((x + moved[2 * at], y + moved[2 * at + 1])) for at, (x, y) in enumerate(points)]
     return points if has_gaps(ground, points) else None

@@ -52,7 +52,7 @@ def ways(cut: Pieces, start: Point, ahead: float = 0.0) -> Ways:
     found = Ways(start, [START] * (count + 1), [START] * (count + 1), [math.inf] * count + [ahead],
                  [(START, [], [])] * len(cut.corners))
     for corner in cut.corners[home]:
-        _reach(found, cut, corner, START)
+        found.first[corner], found.length[corner] = corner, ahead + math.dist(start, cut.points[corner])
     waiting = [(home, None)]
     while waiting:
         piece, entered = waiting.pop()

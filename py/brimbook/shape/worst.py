@@ -48,7 +48,6 @@ class Spots:
     def __init__(self, cut: Pieces, found: list[Ways]):
         self._cut, self._found = cut, found
         self.spots: list[Spot] = []
-        self.far, self.place = 0.0, found[0].start
         self._uneven: list[tuple[list[Corner], list[_Last]]] = []
         self._corners()
         for piece in range(len(cut.corners)):
@@ -56,14 +55,14 @@ class Spots:
                 self._look(part, lasts)
 
     def _corners(self) -> None:
-        for corner, place in enumerate(self._cut.points):
-            source, far = 0, math.inf
-            for number, ways in enumerate(self._found):
-                if ways.length[corner] < far:
-                    source, far = number, ways.length[corner]
-            self._note(far, place)
-            if far >= NEARLY * self.far:
-                self.spots.append(Spot(far, place, self._pull([(1.0, source, corner)], place)))
+        fars = list(map(min, zip(*(ways.length for ways in self._found)))) if len(self._found) > 1 else self._found[0].length
+        points = self._cut.points
+        self.far = max(fars[:len(points)])
+        self.place = points[fars.index(self.far)]
+        for corner, place in enumerate(points):
+            if fars[corner] >= NEARLY * self.far:
+                source = next(number for number, ways in enumerate(self._found) if ways.length[corner] == fars[corner])
+                self.spots.append(Spot(fars[corner], place, self._pull([(1.0, source, corner)], place)))
 
     def _note(self, far: float, place: Point) -> None:
         if far > self.far:

@@ -20,7 +20,8 @@ from brimbook.steps.weighing import weigh_out
 # More scents than this are kept, and no longer worked out.
 MOST_SCENTS = 30
 _BASES = {"wax": "of the wax", "blend": "of the candle"}
-_CATEGORIES = {0: "no flammable liquid by it", 2: "a flammable liquid of category 1 or 2", 3: "a flammable liquid of category 3"}
+_CATEGORIES = {0: "too high for a flammable liquid by CLP", 2: "a flammable liquid by CLP, category 1 or 2",
+               3: "a flammable liquid by CLP, category 3"}
 
 
 @dataclass(frozen=True)

@@ -23,14 +23,14 @@ def test_it_waits_for_the_wicks(monkeypatch):
     shown = card()
     assert shown["waiting"] == "Once the wicks have their places." and shown["answer"] == []
     assert asks(shown) == [] and shown["table"] is None and shown["drawing"] == ""
-    assert [field["path"].rpartition(".")[2] for field in shown["fields"]] == ["bar_width", "slot_width", "overhang"]
+    assert [field["path"].rpartition(".")[2] for field in shown["fields"]] == ["bar_width", "slot_width"]
 
 
 def test_one_bar_is_told_by_its_length(monkeypatch):
     given(monkeypatch, plan(circle(68), (0.0, 0.0)))
     shown = card()
     assert [(each["label"], each["shown"]) for each in shown["answer"]] == [("Bar", "98 mm")]
-    assert [row["cells"] for row in shown["table"]["rows"]] == [["1", "98 mm", "49 mm", "10 mm"]]
+    assert [row["cells"] for row in shown["table"]["rows"]] == [["98 mm", "49 mm", "10 mm"]]
     assert asks(shown) == ["template", "holder_sheet", "holder_model", "template_pages", "holder_pages"]
     assert shown["drawing_text"].endswith("Bar: 98 mm long, slot at 49 mm from the left end.")
 
@@ -45,6 +45,12 @@ def test_a_row_for_each_slot_and_a_closed_card_of_one_line(monkeypatch, count, h
     assert all(len(row["cells"]) == len(shown["table"]["columns"]) and row["sets"] == {} for row in shown["table"]["rows"])
     assert len("".join(f"{each['shown']} {each['label']} " for each in shown["answer"])) <= 34
     ET.fromstring(shown["drawing"])
+
+
+def test_several_bars_are_numbered(monkeypatch):
+    given(monkeypatch, plan(circle(100), (0.0, -25.0), (0.0, 25.0)))
+    # The opening is widest at a bar's inner edge, 16 mm from the middle: 2 × √(50² − 16²) + 30.
+    assert [row["cells"][0] for row in card(direction="across")["table"]["rows"]] == ["1: 124.7 mm", "2: 124.7 mm"]
 
 
 def test_turned_bars_say_so_beside_the_table(monkeypatch):

@@ -65,6 +65,7 @@ def variants():
         yield record
     record = full_vessel()
     record["casts"].append(record["casts"][0])
+    record["wells"].append({**record["wells"][0], "pot": "first"})
     yield record
     for name in ("sand", "plasticizer", "fiber"):
         for way in ("ratio", "percent"):
@@ -77,6 +78,8 @@ def test_every_leaf_of_a_cast_and_a_well_is_asked_somewhere():
     # Choosing a material writes these; they are edited on the shelf of materials.
     written = {f"casts.*.mix.{place}.{name}" for place in ("powder", "others.*")
                for name in ("name", "role", *COPIED)}
+    # Dragged on the plan.
+    written |= {"wells.*.wicks.at.*.x", "wells.*.wicks.at.*.y"}
     expected = {path for path in LEAVES if path.startswith(("casts", "wells"))}
     assert asked <= expected and expected - asked <= written
 

@@ -90,7 +90,8 @@ _FULL_EXCEPTIONS = {"readability": "0.1 g", "line_error": "0.7 mm", "ruler": "0.
                     "margin": "0.4 %", "steady": "0.2 %",
                     "of": "Notched + Notched", "after": "1198.5 g", "out_at": "2026-09-12T14:30",
                     "bar_width": "16.5 mm", "bar_thickness": "2.4 mm", "slot_width": "2.3 mm", "overhang": "12.5 mm",
-                    "wider": "3.5 mm", "clearance": "1.5 mm"}
+                    "wider": "3.5 mm", "clearance": "1.5 mm", "expansion": "0.0007", "cup_poured": "1316.5 g", "cup_set": "1320.5 g",
+                    "cup_error": "0.7 mL"}
 
 
 def _reading(kind: str, number: int, row: int) -> str:

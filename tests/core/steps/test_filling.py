@@ -94,16 +94,24 @@ def test_a_rule_that_no_wax_could_fit_is_not_given_a_density(texts):
     assert found is None or 0.3 < float(found[1].replace("−", "-")) < 3
 
 
+HOT, COLD = 1 / 0.86 + 0.06, 1 / 0.92 + 0.06  # blend from a gram of wax, with 6 % fragrance of 1 g/mL
+
+
 def test_sinking_as_it_sets():
     figure = told("sink")
+    assert figure["value"] == pytest.approx(ROOM * (1 - COLD / HOT), rel=1e-6)
+    assert "18.7 mL" in figure["says"] and "6.2 % of the hot volume" in figure["says"]
+
+
+def test_without_fragrance_the_wax_alone_sinks():
+    figure = told("sink", wells__0__fragrance__load="0")
     assert figure["value"] == pytest.approx(ROOM * (1 - 0.86 / 0.92), rel=1e-6)
-    assert "19.6 mL" in figure["says"] and "6.5 % of the hot volume" in figure["says"]
+    assert "6.5 % of the hot volume" in figure["says"]
 
 
 def test_a_line_for_set_wax_stands_above_itself_while_hot():
     record = vessel(wells__0__basis="set")
-    hot, cold = ROOM * 0.92 / 0.86, ROOM
-    assert figures(record)["wells.0.sink"]["value"] == pytest.approx(hot - cold, rel=1e-6)
+    assert figures(record)["wells.0.sink"]["value"] == pytest.approx(ROOM * HOT / COLD - ROOM, rel=1e-6)
     assert figures(record)["wells.0.wax"]["value"] == pytest.approx(ROOM / (1 / 0.92 + 0.06), rel=1e-6)
     assert "above the line" in figures(record)["wells.0.sink"]["says"]
 

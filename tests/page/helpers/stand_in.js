@@ -56,7 +56,7 @@ function castCards(record, place) {
 // A plan of marks, 1 mm for each unit of the drawing, that can be moved; only a record with a plan has one.
 const marks = ({ plan }) => plan.at ?? [{ x: "120 mm", y: "100 mm" }, { x: "240 mm", y: "100 mm" }];
 const handle = ({ x, y }, row) => `<g class="handle" data-row="${row}" tabindex="0" role="button" aria-label="Mark ${row + 1}, ${x} from the left, ${y} down">
-  <circle class="hit" cx="${parseFloat(x)}" cy="${parseFloat(y)}" r="24"/><circle class="wick" cx="${parseFloat(x)}" cy="${parseFloat(y)}" r="6"/>
+  <circle class="hit" cx="${parseFloat(x)}" cy="${parseFloat(y)}" r="17"/><circle class="wick" cx="${parseFloat(x)}" cy="${parseFloat(y)}" r="6"/>
   <text class="label" x="${parseFloat(x) + 8}" y="${parseFloat(y) - 8}">${row + 1}</text></g>`;
 const planDrawing = (record) => `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 350 240" class="plan"><ellipse class="outline" cx="175" cy="110" rx="150" ry="95"/>
   ${marks(record).map(({ x, y }) => `<circle class="pool" cx="${parseFloat(x)}" cy="${parseFloat(y)}" r="60"/><circle class="pool-edge" cx="${parseFloat(x)}" cy="${parseFloat(y)}" r="60"/>`).join("")}
@@ -84,7 +84,8 @@ const two = (number) => String(number).padStart(2, "0");
 const later = (moment) => `${moment.slice(0, 11)}${two(Number(moment.slice(11, 13)) + 1)}${moment.slice(13)}`;
 
 function moveMark({ record, place, row, x, y, step, far: isFar }) {
-  if (place !== "plan" || typeof row !== "number") throw new Error("no such mark");
+  if (place !== "plan" || typeof row !== "number") throw new Error("There is no such mark.");
+  if (record.plan.fixed) throw new Error("This mark stays where it is.");
   const all = marks(record);
   const was = [parseFloat(all[row].x), parseFloat(all[row].y)];
   const [right, down] = { left: [-1, 0], right: [1, 0], up: [0, -1], down: [0, 1] }[step] ?? [0, 0];
@@ -95,11 +96,12 @@ function moveMark({ record, place, row, x, y, step, far: isFar }) {
 }
 
 function sheetPages({ record, place }) {
-  if (!place) throw new Error("no place");
-  const pages = Array.from({ length: record.plan.sheets ?? 2 }, (_, page) => `<svg xmlns="http://www.w3.org/2000/svg" class="true-size" width="210mm"
-    height="297mm" viewBox="0 0 210 297" fill="none" stroke="#000"><path d="M20 250L120 250" stroke-width="0.35"/>
+  const { sheets = 2, paper: [width, height] = ["210mm", "297mm"] } = record.plan;
+  if (!place || sheets > 12) throw new Error("This takes too many pages.");
+  const pages = Array.from({ length: sheets }, (_, page) => `<svg xmlns="http://www.w3.org/2000/svg" class="true-size" width="${width}"
+    height="${height}" viewBox="0 0 ${parseFloat(width)} ${parseFloat(height)}" fill="none" stroke="#000"><path d="M20 250L120 250" stroke-width="0.35"/>
     <rect x="0.5" y="0.5" width="209" height="296" stroke-width="0.2"/><text x="20" y="30" font-size="6" fill="#000" stroke="none">Sheet ${page + 1}</text></svg>`);
-  return { title: "Tide cup: template", paper: "A4", width: "210mm", height: "297mm", pages };
+  return { title: "Tide cup: template", paper: "A4", width, height, pages };
 }
 
 function workOut({ record, materials, wicks }) {
@@ -147,6 +149,11 @@ const asks = {
 };
 
 postMessage({ step: "ready", slow: "" });
-addEventListener("message", ({ data: { id, ask, with: request } }) => {
-  postMessage({ id, reply: JSON.stringify({ answer: asks[ask](request) }) });
-});
+function reply(ask, request) {
+  try {
+    return { answer: asks[ask](request) };
+  } catch (error) {
+    return { fault: { sentence: error.message, detail: "" } };
+  }
+}
+addEventListener("message", ({ data: { id, ask, with: request } }) => postMessage({ id, reply: JSON.stringify(reply(ask, request)) }));

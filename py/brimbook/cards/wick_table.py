@@ -1,0 +1,101 @@
+"""The table of wicks: each of the maker's own by how many it takes, best first."""
+
+from dataclasses import dataclass
+from typing import Any
+
+from brimbook.candle.wicks import fit
+from brimbook.cards.shelf import Shelf
+from brimbook.quantity import show
+from brimbook.quantity.show import Display
+from brimbook.record.leaves.wicks import WICK
+from brimbook.record.said import Said, understand_text
+from brimbook.shape.covering import Covering
+from brimbook.steps.wicks import WickPlan
+
+_MOST_ROWS = 8
+# Lengths that look the same to the tenth of a millimeter are the same [mm].
+_SAME = 0.05
+
+
+@dataclass(frozen=True)
+class _Kind:
+    """One of the maker's wicks, or the one chosen here: its name, its pool [mm], and what choosing it writes."""
+
+    name: str
+    pool: float
+    sets: dict[str, str]
+
+
+def own_wicks(shelf: Shelf) -> list[dict[str, str]]:
+    """The maker's own wicks that have a name, to choose from [texts].
+
+    shelf: the maker's own materials and wicks [shelf].
+    """
+    return [wick for wick in shelf.wicks if wick.get("name", "").strip()]
+
+
+def wick_table(said: Said, place: str, plan: WickPlan, shelf: Shelf) -> dict[str, Any] | None:
+    """How many wicks of which kind, best first: those that reach with the least too much, then those that come short [table].
+
+    said: the record as understood [said].
+    place: path of the well [text].
+    plan: of the wicks [plan].
+    shelf: the maker's own materials and wicks [shelf].
+    """
+    at, kinds = f"{place}.wicks", _kinds(said, f"{place}.wicks", shelf)
+    if not plan.best:
+        return None
+    if not kinds:
+        return {"columns": ["Wicks", "Each must melt"], "rows": [_plain_row(said, at, plan, each) for each in plan.best],
+                "says": "Put your own wicks on the shelf, with the pools you saw: then they are compared here."}
+    pairs = sorted(((kind, covering) for kind in kinds for covering in plan.best), key=lambda pair: _rank(*pair))
+    return {"columns": ["Wicks", "Must melt", "Melts"],
+            "rows": [_row(said, at, plan, kind, covering) for kind, covering in pairs[:_MOST_ROWS]],
+            "says": "Best first: pools that reach everywhere and are the least too large, then those that come short."}
+
+
+def _kinds(said: Said, at: str, shelf: Shelf) -> list[_Kind]:
+    found = []
+    for wick in own_wicks(shelf):
+        pool = _pool(wick)
+        if pool is not None:
+            found.append(_Kind(wick["name"].strip(), pool, {f"{at}.{name}": wick.get(name, "") for name in WICK}))
+    chosen, pool = said.text(f"{at}.name").strip(), said.value(f"{at}.pool")
+    if pool is not None and (chosen, pool) not in [(kind.name, kind.pool) for kind in found]:
+        found.append(_Kind(chosen, pool, {}))
+    return found
+
+
+def _pool(wick: dict[str, str]) -> float | None:
+    """What stands on the shelf is canonical; a faulty entry is not on it."""
+    return understand_text(WICK["pool"], wick["pool"], Display())[0] if wick.get("pool", "").strip() else None
+
+
+def _rank(kind: _Kind, covering: Covering) -> tuple[bool, float, int]:
+    reached = fit(kind.pool + _SAME, 2 * covering.radius)
+    return reached < 1, abs(reached - 1), len(covering.points)
+
+
+def _count(count: int) -> str:
+    return "1 wick" if count == 1 else f"{count} wicks"
+
+
+def _is_shown(plan: WickPlan, covering: Covering) -> bool:
+    return plan.covering is not None and len(plan.covering.points) == len(covering.points)
+
+
+def _plain_row(said: Said, at: str, plan: WickPlan, covering: Covering) -> dict[str, Any]:
+    count, across = len(covering.points), show.length(2 * covering.radius, said.display)
+    return {"cells": [_count(count), across], "chosen": _is_shown(plan, covering), "sets": {f"{at}.count": str(count)},
+            "says": f"{_count(count)}, {'each ' if count > 1 else ''}a pool {across} across"}
+
+
+def _row(said: Said, at: str, plan: WickPlan, kind: _Kind, covering: Covering) -> dict[str, Any]:
+    count, needed = len(covering.points), 2 * covering.radius
+    across, short = show.length(needed, said.display), needed - kind.pool
+    spare = f"comes {show.length(short, said.display)} short" if short > _SAME else f"reaches, {show.length(max(0.0, -short), said.display)} to spare"
+    chosen = _is_shown(plan, covering) and kind.name == said.text(f"{at}.name").strip() and kind.pool == said.value(f"{at}.pool")
+    name = kind.name or "of yours"
+    return {"cells": [f"{count} × {name}", across, show.length(kind.pool, said.display)], "chosen": chosen,
+            "sets": {**kind.sets, f"{at}.count": str(count)},
+            "says": f"{count} × {name}: each must melt {across}, {spare}"}

@@ -1,0 +1,129 @@
+"""Where points may begin before they settle: an outline's area shared out in rings, rows, strips and by chance."""
+
+import math
+from collections.abc import Iterator
+
+from brimbook.shape.outline import Outline, Point, sides_of, size
+
+_LINES = 15
+
+
+def grounds(outline: Outline) -> list[Point]:
+    """Spots evenly spread over an outline [mm].
+
+    outline: any [outline].
+
+    >>> len(grounds(Outline(((0.0, 0.0), (80.0, 0.0), (80.0, 40.0), (0.0, 40.0)))))
+    105
+    """
+    wide, high = size(outline)
+    left, low = (min(point[axis] for point in outline.points) for axis in (0, 1))
+    step, spots = max(wide, high) / _LINES, []
+    for line in range(math.floor(high / step)):
+        y = low + high / 2 + (line - (math.floor(high / step) - 1) / 2) * step
+        crossed = sorted(one[0] + (two[0] - one[0]) * (y - one[1]) / (two[1] - one[1])
+                         for one, two in sides_of(outline) if (one[1] > y) != (two[1] > y))
+        for begin, end in zip(crossed[::2], crossed[1::2]):
+            first = math.ceil((begin - left) / step - 0.5)
+            last = math.floor((end - left) / step - 0.5)
+            spots += [(left + (place + 0.5) * step, y) for place in range(first, last + 1)]
+    return spots
+
+
+def starts(spots: list[Point], count: int) -> Iterator[list[Point]]:
+    """Ways to place so many points, each in the middle of its share of some spots [mm].
+
+    spots: evenly spread over an outline [mm].
+    count: of points, no more than spots [count].
+
+    >>> [len(points) for points in starts(grounds(Outline(((0.0, 0.0), (80.0, 0.0), (80.0, 40.0), (0.0, 40.0)))), 2)][:2]
+    [2, 2]
+    """
+    middle = _mean(spots)
+    along = _axis(spots, middle)
+    across = (-along[1], along[0])
+    yield _strips(spots, along, [1] * count, across)
+    if count == 1:
+        return
+    yield _strips(spots, across, [1] * count, along)
+    if count > 2:
+        yield from _rings(spots, middle, count, along)
+    for rows in _rows(count):
+        yield _strips(spots, along, rows, across)
+        yield _strips(spots, across, rows, along)
+    for seed in range(3 if count > 3 else 2):
+        yield _shares(spots, _far_apart(spots, count, seed))
+
+
+def _mean(spots: list[Point]) -> Point:
+    return (sum(x for x, _ in spots) / len(spots), sum(y for _, y in spots) / len(spots))
+
+
+def _middle(spots: list[Point]) -> Point:
+    """The spot nearest the mean, or the mean itself where it lies among them."""
+    x, y = _mean(spots)
+    return min(spots, key=lambda spot: math.dist(spot, (x, y)))
+
+
+def _axis(spots: list[Point], middle: Point) -> Point:
+    """The way along which spots lie farthest apart."""
+    wide = sum((x - middle[0]) ** 2 - (y - middle[1]) ** 2 for x, y in spots)
+    skew = 2 * sum((x - middle[0]) * (y - middle[1]) for x, y in spots)
+    half = math.atan2(skew, wide) / 2
+    return (math.cos(half), math.sin(half))
+
+
+def _strips(spots: list[Point], along: Point, rows: list[int], across: Point) -> list[Point]:
+    """Spots shared out in strips, and each strip again the other way."""
+    ordered = sorted(spots, key=lambda spot: (spot[0] * along[0] + spot[1] * along[1], spot))
+    found, taken, whole = [], 0, sum(rows)
+    for row in rows:
+        strip = ordered[len(ordered) * taken // whole:len(ordered) * (taken + row) // whole]
+        strip.sort(key=lambda spot: (spot[0] * across[0] + spot[1] * across[1], spot))
+        found += [_mean(strip[len(strip) * part // row:len(strip) * (part + 1) // row]) for part in range(row)]
+        taken += row
+    return found
+
+
+def _rows(count: int) -> list[list[int]]:
+    if count < 4:
+        return [[1, 2]] if count == 3 else []
+    half = count // 2
+    rows = [[half, count - half]] + ([[count - half, half]] if count % 2 else [])
+    third = count // 3
+    return rows + ([[third, count - 2 * third, third]] if count > 4 else [])
+
+
+def _rings(spots: list[Point], middle: Point, count: int, along: Point) -> Iterator[list[Point]]:
+    turned = math.atan2(along[1], along[0])
+    ordered = sorted(spots, key=lambda spot: math.dist(spot, middle))
+    for center in (0, 1) if count > 4 else (0,):
+        ring = ordered[len(ordered) * center // (2 * count):]
+        for part in (0.0, 0.5):
+            begin = turned + part * 2 * math.pi / (count - center)
+            shares: list[list[Point]] = [[] for _ in range(count - center)]
+            for x, y in ring:
+                angle = (math.atan2(y - middle[1], x - middle[0]) - begin) % (2 * math.pi)
+                shares[min(int(angle / (2 * math.pi) * (count - center)), count - center - 1)].append((x, y))
+            if all(shares):
+                yield [_mean(share) for share in shares] + [_middle(spots)] * center
+
+
+def _far_apart(spots: list[Point], count: int, seed: int) -> list[Point]:
+    """Spots, each the farthest from those before."""
+    found = [spots[(seed * 7919 + 17) % len(spots)]]
+    left = [math.dist(spot, found[0]) for spot in spots]
+    while len(found) < count:
+        found.append(spots[left.index(max(left))])
+        left = [min(far, math.dist(spot, found[-1])) for far, spot in zip(left, spots)]
+    return found
+
+
+def _shares(spots: list[Point], points: list[Point]) -> list[Point]:
+    """Each point in the middle of the spots that are nearest to it."""
+    for _ in range(3):
+        shares: list[list[Point]] = [[] for _ in points]
+        for spot in spots:
+            shares[min(range(len(points)), key=lambda place: math.dist(points[place], spot))].append(spot)
+        points = [_mean(share) if share else point for share, point in zip(shares, points)]
+    return points
