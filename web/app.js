@@ -13,7 +13,6 @@ import { renewForm, settingsPage } from "./pages/settings.js";
 import { shelfPage } from "./pages/shelf.js";
 import { unfoundPage } from "./pages/unfound.js";
 import { vesselPage } from "./pages/vessel.js";
-import { showChapter } from "./parts/chapters.js";
 import { noteHandle } from "./parts/drag.js";
 import { liveView } from "./parts/live.js";
 import { giveWay, hooks, lay, layAside, opened, workOut } from "./parts/opened.js";
@@ -43,7 +42,6 @@ function paint() {
     <main class="page" tabindex="-1" data-screen=${kind}><div class="page-inner">${updateView()}${main}</div></main>
     <footer class="dock">${dock}</footer>${toastView()}${liveView()}${overView()}`, root);
   keepHandle();
-  showChapter(root);
   showOver();
   if (arrived) arrive();
   focusAdded();

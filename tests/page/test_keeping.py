@@ -70,7 +70,7 @@ def test_a_setting_in_words_is_kept(maker):
 
 def test_a_question_that_an_older_version_did_not_have_is_asked(maker):
     maker.opens("#/settings")
-    maker.page.get_by_role("radio", name="Inches").tap()
+    maker.page.get_by_role("radio", name="Inches", exact=True).tap()
     maker.page.wait_for_function("() => localStorage.getItem('brimbook.settings-made')")
     maker.page.evaluate("""() => {
         const made = JSON.parse(localStorage.getItem('brimbook.settings-made'));
@@ -79,4 +79,4 @@ def test_a_question_that_an_older_version_did_not_have_is_asked(maker):
     }""")
     maker.page.reload()
     maker.page.get_by_label("Prices in").wait_for()
-    assert maker.page.get_by_role("radio", name="Inches").is_checked()
+    assert maker.page.get_by_role("radio", name="Inches", exact=True).is_checked()

@@ -12,7 +12,8 @@ PLACES = {"new": "#/new", "demo": "#/demo/demo-ballast-tumblers", "shelf": "#/",
           "settings": "#/settings"}
 # A vessel with everything that a card can hold, on a stand-in for the core.
 FULL = {"name": "Tide cup", "casts": [{"weight": "640 g", "started": "2026-11-24T09:30", "due": ["2020-11-24T10:02", "2099-11-24T12:00"],
-                                       "pours": [{"left": "41 g", "at": "2026-11-20T10:00"}, {"left": "some"}]}]}
+                                       "pours": [{"left": "41 g", "at": "2026-11-20T10:00"}, {"left": "some"}]}],
+        "plan": {"count": "2", "across": "110 mm", "path": "M 0 0 " + "L 12.5 40 " * 40, "burns": [{"lit_at": "2026-11-24T09:30"}]}}
 
 
 def titles(maker) -> list[str]:

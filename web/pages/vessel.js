@@ -18,7 +18,7 @@ const MADE_ON = { path: "made_on", label: "Made on", kind: "date", value: "" };
 /** The vessel's three parts: bar, main and dock. */
 export function vesselPage() {
   const title = `${opened.record?.name || "New vessel"} · Brimbook`;
-  return { title, kind: "vessel", bar: bar(), main: opened.sheet ? main() : waiting(), dock: pad.field ? padView() : chaptersView(opened.sheet) };
+  return { title, kind: "vessel", bar: bar(), main: opened.sheet ? main() : waiting(), dock: dock() };
 }
 
 function bar() {
@@ -33,6 +33,8 @@ function named() {
       @blur=${() => leave("name")} @keydown=${(event) => event.key === "Enter" && event.target.blur()}>
     <button type="button" class="button only-sign" aria-label="Pass this vessel on" @click=${openShare}>${share()}</button>`;
 }
+
+const dock = () => (pad.field || !opened.sheet ? padView() : chaptersView(opened.sheet));
 
 const waiting = () => html`<p class="quiet" role="status">getting ready…</p>`;
 

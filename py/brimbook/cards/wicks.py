@@ -34,7 +34,7 @@ def wicks_card(answer: Answer, place: str, shelf: Shelf) -> dict[str, Any]:
         place, "wicks", "Wicks", "How large is the wax, seen from above?",
         waiting=_waiting(said, place, plan), figures=figures, answer=("needed", "reach"), closed=("needed",),
         fields=[*_sizes(said, place), ask(said, f"{place}.outline.shape", usual=shape_of(said, place)), *_wick(said, at, shelf, plan)],
-        more=[ask(said, f"{at}.{name}") for name in ("from_wall", "between", "most", "pool", "rate")],
+        more=[ask(said, f"{at}.{name}") for name in ("from_wall", "between", "up_to", "pool", "rate")],
         notes=plan.notes if plan is not None else (), cautions=cautions.WICKS,
         table=wick_table(said, place, plan, shelf) if plan is not None else None,
         drawing=_drawing(said, at, plan) if drawn else "", drawing_text=_words(said, plan) if drawn else "",

@@ -2,7 +2,7 @@
 
 The fragment is a version, a point, and base64url of a zlib stream whose preset
 dictionary holds the words of that version. A dictionary never changes: links live
-for ever. Version 2 is taken only where it is much shorter, so that a plain vessel's
+for ever. A later version is taken only where it is much shorter, so that a plain vessel's
 link opens in an older page too.
 """
 
@@ -14,9 +14,9 @@ import zlib
 from typing import Any
 
 from brimbook.record import tree
-from brimbook.record.link_words import WORDS_1, WORDS_2
+from brimbook.record.link_words import WORDS_1, WORDS_2, WORDS_3
 
-WORDS = {"1": WORDS_1, "2": WORDS_2}
+WORDS = {"1": WORDS_1, "2": WORDS_2, "3": WORDS_3}
 MUCH_SHORTER = 0.9
 LONGEST_FRAGMENT = 8_000
 LARGEST_RECORD = 100_000
@@ -42,8 +42,9 @@ def to_fragment(record: dict[str, Any]) -> str:
     plain = json.dumps(_without_empty(record), ensure_ascii=False, separators=(",", ":")).encode("utf-8", "replace")
     if len(plain) > LARGEST_RECORD:
         raise LinkError("This vessel is too large for a link. Shorten its notes.")
-    first, second = (f"{version}.{_pack(plain, words)}" for version, words in WORDS.items())
-    fragment = second if len(second) < MUCH_SHORTER * len(first) else first
+    fragment, *later = (f"{version}.{_pack(plain, words)}" for version, words in WORDS.items())
+    for each in later:
+        fragment = each if len(each) < MUCH_SHORTER * len(fragment) else fragment
     if len(fragment) > LONGEST_FRAGMENT:
         raise LinkError("This vessel is too large for a link. Shorten its notes.")
     return fragment

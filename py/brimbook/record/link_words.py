@@ -52,3 +52,31 @@ _CAST_2 = (
 ).encode()
 
 WORDS_2 = _CAST_2 + WORDS_1
+
+# The candle in full: waxes and pot, scents, melting, outline and wicks, holder, burn test.
+_CANDLE_3 = (
+    '"own","own","round","oval","rectangle","polygon","path","deep","across","none","little","much","no","wall","unseen","open",'
+    '"closed","1A","1B","1","fine","weight","height","auto"'
+    '"wax":{"kind":"soy","density_poured":"0.86 g/mL","density_set":"0.92 g/mL","density_at":" °C","expansion":"0.00064",'
+    '"cup_volume":" mL","cup_error":" mL","cup_empty":" g","cup_poured":" g","cup_temperature":" °C","cup_set":" g",'
+    '"blended":[{"kind":"beeswax","name":"","share":"10 %","density_poured":"0.82 g/mL","density_set":"0.96 g/mL"}]},'
+    '"basis":"set","fragrance":{"load":"6 %","basis":"wax","density":"1 g/mL","wax_most":"10 %","scents":[{"name":"",'
+    '"parts":"1","supplier_most":"10 %","supplier_basis":"wax","ifra_most":"100 %","flash":" °C","flash_cup":"closed",'
+    '"density":" g/mL","sensitizers":[{"name":"","share":" %","class":"1","specific":" %"}]}]},"dye":"0 %","rule":"0.834",'
+    '"batch":{"pieces":"3","left":"5 g","melted":" g","capacity":" mL","fill_to":"75 %"},'
+    '"melting":{"melt_at":"80 °C","scent_at":"75 °C","stir":"2 min","pour_at":"60 °C","second_at":" °C","melts_at":" °C",'
+    '"room":"20 °C","vessel_at":" °C","readings":[{"at":"2026-11-T10:","temperature":" °C"},{"at":"2026-12-T10:",'
+    '"temperature":" °C"}],"poured":"2026-11-T","rest":"14 d"},'
+    '"outline":{"shape":"round","across":" mm","other":" mm","corner":" mm","sides":"6","path":"M 0 0"},'
+    '"wicks":{"count":"2","up_to":"4","from_wall":"12 mm","between":"25 mm","at":[{"x":" mm","y":" mm"},{"x":" mm","y":" mm"}],'
+    '"name":"","pool":" mm","rate":"4.5"},'
+    '"holder":{"bar_width":"18 mm","slot_width":"2 mm","overhang":"15 mm","bar_thickness":"2 mm","wider":"0 mm",'
+    '"clearance":"2 mm","direction":"auto"},'
+    '"burning":{"wick":"","rest":"height","rest_height":"13 mm","rest_weight":" g","vessel_weight":" g","room":"20 °C",'
+    '"readability":"1 g","cycles":[{"lit_at":"2026-11-T10:00","out_at":"2026-11-T14:00","before":" g","after":" g",'
+    '"pool":" mm","reached":"wall","flame":" mm","soot":"none","wick_looks":"fine","wall":" °C","trimmed":"6 mm",'
+    '"minutes":"240 min","after_smoke":" s","remarks":""},{"lit_at":"2026-12-T1","out_at":"2026-12-T1","after":" g",'
+    '"pool":" mm","reached":"wall"}]}'
+).encode()
+
+WORDS_3 = _CANDLE_3 + WORDS_2

@@ -14,10 +14,12 @@ from brimbook.shape.starts import grounds, starts
 from brimbook.shape.ways import ways
 from brimbook.shape.worst import Spots
 
-# The search goes over an outline with so many corners; so many steps from each start, from the better ones, and at the end.
-_COARSE, _SHORT, _LONG, _LAST = 24, 4, 14, 14
-# So many of the better starts are followed, and of those so many to the end.
-_BETTER, _BEST = 3, 1
+# The search goes over an outline with so many corners.
+_COARSE = 24
+# Steps from each start, from the better ones, and at the end; and the share of the distance that a step must promise.
+_SHORT, _LONG, _LAST = (4, 1e-3), (14, 1e-4), (14, 1e-6)
+# So many of the better starts are followed, and of those so many to the end, when within these shares of the best.
+_BETTER, _BEST = (3, 1.1), (1, 1.01)
 # Layouts whose discs differ by less than this share are taken as one.
 _SAME = 1e-4
 
@@ -40,16 +42,12 @@ def cover(outline: Outline, count: int, from_wall: float, between: float) -> Cov
     from_wall: least distance of a point from the wall [mm].
     between: least distance of two points [mm].
     """
-    ground = Ground(outline, from_wall, between)
-    rough = Ground(_coarse(outline), from_wall, between)
-    tried = []
-    for start in starts(grounds(rough.outline), count):
-        points = _placed(rough, start)
-        if points is not None:
-            tried.append(settle(rough, points, _SHORT))
-    tried.sort()
-    better = sorted(settle(rough, points, _LONG) for _, points in _distinct(tried)[:_BETTER])
-    ended = [settle(ground, points, _LAST) for _, begun in _distinct(better)[:_BEST] if (points := _placed(ground, begun))]
+    ground, rough = Ground(outline, from_wall, between), Ground(_coarse(outline), from_wall, between)
+    begun = [(rough.spots(points).far, points) for start in starts(grounds(rough.outline), count)
+             if (points := _placed(rough, start))]
+    tried = [settle(rough, points, *_SHORT) for _, points in _best(begun, len(begun), math.inf)]
+    better = [settle(rough, points, *_LONG) for _, points in _best(tried, *_BETTER)]
+    ended = [settle(ground, points, *_LAST) for _, found in _best(better, *_BEST) if (points := _placed(ground, found))]
     return reach(outline, tuple(min(ended)[1])) if ended else None
 
 
@@ -62,12 +60,13 @@ def _placed(ground: Ground, points: list[Point]) -> list[Point] | None:
     return None if None in clear else spread(ground, clear)
 
 
-def _distinct(tried: list[tuple[float, list[Point]]]) -> list[tuple[float, list[Point]]]:
+def _best(tried: list[tuple[float, list[Point]]], most: int, within: float) -> list[tuple[float, list[Point]]]:
+    """The best layouts, each once, no more than so many and within a multiple of the best."""
     kept: list[tuple[float, list[Point]]] = []
-    for far, points in tried:
-        if not kept or far > kept[-1][0] * (1 + _SAME):
+    for far, points in sorted(tried):
+        if not kept or (kept[-1][0] * (1 + _SAME) < far < kept[0][0] * within):
             kept.append((far, points))
-    return kept
+    return kept[:most]
 
 
 @lru_cache(maxsize=64)

@@ -9,9 +9,9 @@ from brimbook.shape.pieces import pieces
 from brimbook.shape.ways import ways
 from brimbook.shape.worst import Spot, Spots
 
-# A step that promises less than this share is not worth taking; steps shorter than this share of the distance end it.
-_GAIN, _SHORTEST = 1e-6, 1e-6
-_FIRST, _SPREADS = 0.4, 8
+# The first step goes so far, as a share of the distance; steps shorter than the least share end it.
+_FIRST, _SHORTEST = 0.4, 1e-6
+_SPREADS = 8
 # Of the far spots and of the walls near a point so many count in a step, for each point.
 _MOST, _MOST_WALLS = 8, 5
 
@@ -67,12 +67,13 @@ class Ground:
         return sorted(limits)[:_MOST_WALLS]
 
 
-def settle(ground: Ground, points: list[Point], steps: int) -> tuple[float, list[Point]]:
+def settle(ground: Ground, points: list[Point], steps: int, gain: float) -> tuple[float, list[Point]]:
     """The distance of the farthest spot when so many steps are taken, and where the points then stand [mm].
 
     ground: the outline and what points keep [ground].
     points: that keep what they must [mm].
     steps: at most [count].
+    gain: a step that promises less than this share of the distance is not taken [–].
 
     Source: each step solves the linear program of the far spots' distances as they grow with the points' moves.
     """
@@ -86,7 +87,7 @@ def settle(ground: Ground, points: list[Point], steps: int) -> tuple[float, list
         if moved is None:
             break
         hoped = far - max(value + sum(slope * moved[way] for way, slope in slopes.items()) for value, slopes in rising)
-        if hoped < _GAIN * far:
+        if hoped < gain * far:
             break
         tried = _moved(ground, points, moved)
         after = ground.spots(tried) if tried else None

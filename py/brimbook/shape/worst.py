@@ -4,9 +4,10 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from brimbook.shape.flatten import turn
 from brimbook.shape.outline import Point
 from brimbook.shape.pieces import Pieces
-from brimbook.shape.ways import START, Corner, Ways, clip, split
+from brimbook.shape.ways import START, Corner, Ways, around, clip, home_of, split
 
 # Spots nearer than this share of the farthest can't become the farthest in one step.
 NEARLY = 0.75
@@ -53,6 +54,8 @@ class Spots:
         for piece in range(len(cut.corners)):
             for part, lasts in self._parts(piece):
                 self._look(part, lasts)
+        if max(spot.far for spot in self.spots) < self.far * (1 - _EVEN):
+            self.spots.append(self._alone(self.far, self.place))
 
     def _corners(self) -> None:
         fars = list(map(min, zip(*(ways.length for ways in self._found)))) if len(self._found) > 1 else self._found[0].length
@@ -63,6 +66,15 @@ class Spots:
             if fars[corner] >= NEARLY * self.far:
                 source = next(number for number, ways in enumerate(self._found) if ways.length[corner] == fars[corner])
                 self.spots.append(Spot(fars[corner], place, self._pull([(1.0, source, corner)], place)))
+
+    def _alone(self, far: float, place: Point) -> Spot:
+        """A spot as if it held still, with the nearest point pulling."""
+        home = home_of(self._cut, place)
+        last = [around(ways, self._cut, ways.funnels[home], place) for ways in self._found]
+        fars = [ways.length[corner] + math.dist(ways.place(corner, self._cut), place)
+                for ways, corner in zip(self._found, last)]
+        source = fars.index(min(fars))
+        return Spot(far, place, self._pull([(1.0, source, last[source])], place))
 
     def _note(self, far: float, place: Point) -> None:
         if far > self.far:
@@ -104,37 +116,31 @@ class Spots:
                 far = last.far(x, y) if is_even else min(each.far(x, y) for each in lasts)
                 self._note(far, (x, y))
                 if far >= NEARLY * self.far:
-                    self._spot(number, lasts, (x, y), cell[at - 1][2], side)
+                    self._spot(number, lasts, (x, y), cell[at - 1][2], side, [] if is_even else part)
 
-    def _spot(self, number: int, lasts: list[_Last], place: Point, one: int, other: int) -> None:
+    def _spot(self, number: int, lasts: list[_Last], place: Point, one: int, other: int, part: list[Corner]) -> None:
         """A corner of a cell, by the kinds of its two sides; told once, by its least number."""
-        if one < -1 and other < -1:
-            three = (number, -2 - one, -2 - other)
-            if number == min(three):
-                self._between_three([lasts[each] for each in three], place)
-        elif (one < -1 and other >= 0) or (other < -1 and one >= 0):
-            two = (number, -2 - min(one, other))
-            if number < two[1]:
-                self._between_two([lasts[each] for each in two], place, max(one, other))
-
-    def _between_three(self, lasts: list[_Last], place: Point) -> None:
-        ways = [_way(last, place) for last in lasts]
-        shares = [ways[1][0] * ways[2][1] - ways[1][1] * ways[2][0], ways[2][0] * ways[0][1] - ways[2][1] * ways[0][0],
-                  ways[0][0] * ways[1][1] - ways[0][1] * ways[1][0]]
-        self._balanced(lasts, shares, place)
-
-    def _between_two(self, lasts: list[_Last], place: Point, wall: int) -> None:
-        points = self._cut.points
-        one, two = points[wall], points[(wall + 1) % len(points)]
-        along = [(two[0] - one[0]) * way[0] + (two[1] - one[1]) * way[1] for way in (_way(last, place) for last in lasts)]
-        self._balanced(lasts, [along[1], -along[0]], place)
-
-    def _balanced(self, lasts: list[_Last], shares: list[float], place: Point) -> None:
-        """A spot whose distances balance: no move of the spot makes all of them longer."""
+        points, wall = self._cut.points, max(one, other)
+        met = sorted({number, *(-2 - side for side in (one, other) if side < -1)})
+        if met[0] != number or len(met) < 2 or (len(met) == 2 and wall < 0):
+            return
+        nearest = [lasts[each] for each in met]
+        line = (points[wall], points[(wall + 1) % len(points)]) if len(met) == 2 else None
+        if part:
+            place = _evened(nearest, line, place, part)
+        ways = [_way(last, place) for last in nearest]
+        if line is None:
+            shares = [_cross(ways[1], ways[2]), _cross(ways[2], ways[0]), _cross(ways[0], ways[1])]
+        else:
+            along = [(line[1][0] - line[0][0]) * way[0] + (line[1][1] - line[0][1]) * way[1] for way in ways]
+            shares = [along[1], -along[0]]
         whole = sum(shares)
+        # No move of the spot makes all of its ways longer.
         if whole and min(share / whole for share in shares) > -1e-6:
-            pulls = self._pull([(share / whole, last.source, last.corner) for share, last in zip(shares, lasts)], place)
-            self.spots.append(Spot(lasts[0].far(*place), place, pulls))
+            far = min(last.far(*place) for last in lasts)
+            self._note(far, place)
+            pulls = self._pull([(share / whole, last.source, last.corner) for share, last in zip(shares, nearest)], place)
+            self.spots.append(Spot(far, place, pulls))
 
     def _pull(self, shares: list[tuple[float, int, int]], place: Point) -> tuple[tuple[int, float, float], ...]:
         pulls = []
@@ -166,6 +172,30 @@ class Spots:
                 self._note(min(last.far(x, y) for last in lasts), (x, y))
                 waiting.append((half, lasts))
         return max(bound, self.far), self.place
+
+
+def _evened(nearest: list[_Last], line: tuple[Point, Point] | None, place: Point, part: list[Corner]) -> Point:
+    """Where the ways are equally long, near a place where they nearly are and in its part; on a line, if one is given."""
+    x, y = place
+    for _ in range(3):
+        ways = [_way(last, (x, y)) for last in nearest]
+        rows = [(ways[0][0] - way[0], ways[0][1] - way[1], nearest[0].far(x, y) - last.far(x, y))
+                for way, last in zip(ways[1:], nearest[1:])]
+        if line is not None:
+            (left, low), (right, high) = line
+            rows.append((high - low, left - right, (x - left) * (high - low) - (y - low) * (right - left)))
+        (a, b, one), (c, d, two) = rows
+        bottom = a * d - b * c
+        if abs(bottom) < 1e-9:
+            return place
+        x, y = x - (one * d - b * two) / bottom, y - (a * two - c * one) / bottom
+    corners = [(one, other) for one, other, _ in part]
+    is_in = all(turn(one, two, (x, y)) >= -1e-6 for one, two in zip(corners, [*corners[1:], corners[0]]))
+    return (x, y) if is_in else place
+
+
+def _cross(one: Point, other: Point) -> float:
+    return one[0] * other[1] - one[1] * other[0]
 
 
 def _way(last: _Last, place: Point) -> Point:

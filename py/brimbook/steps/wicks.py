@@ -43,7 +43,7 @@ def wicks(said: Said, place: str) -> WickPlan | None:
     clearances = tuple(said.value(f"{at}.{name}") for name in ("from_wall", "between"))
     if found is None or None in clearances:
         return None
-    best = _best(found.outline, int(said.value(f"{at}.most") or 1), *clearances)
+    best = _best(found.outline, int(said.value(f"{at}.up_to") or 1), *clearances)
     covering, is_moved, notes = _shown(said, at, found.outline, best, clearances)
     figures = [area_figure(said, f"{at}.area", found)]
     if covering is not None:

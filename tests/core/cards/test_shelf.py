@@ -48,7 +48,7 @@ def test_own_materials_come_first_and_are_asked():
     answer = shelf(BAG, PIGMENT)
     cards = answer["sheet"]["cards"]
     assert [card["title"] for card in cards[:2]] == ["Gray bag mix", "Harbor blue"]
-    assert cards[0]["chapter"] == "Mine" and not cards[0]["generic"]
+    assert cards[0]["chapter"] == "My materials" and not cards[0]["generic"]
     assert answer["record"]["materials"][0]["working_time"] == "25 min"
     assert {"materials.0.demold_time", "materials.0.pack_price"} <= {field["path"] for field in [*cards[0]["fields"], *cards[0]["more"]]}
     assert "materials.1.demold_time" not in {field["path"] for field in cards[1]["fields"]}

@@ -71,23 +71,30 @@ def test_half_a_character_is_told_or_left_out_but_never_a_crash(name):
 # The parts of a cast that came with version 2 of the links.
 LATER = ("pours", "flow", "batch", "held_back", "clamping", "curing", "drying", "leaking", "finishing", "scooped_water",
          "allowance_from", "bowl")
+# Those of a well that came with version 3.
+OF_THE_CANDLE = ("pot", "batch", "melting", "outline", "wicks", "holder", "burning")
 
 
 def test_a_full_vessel_makes_a_short_link():
-    """Under 1,200 letters with all that is measured and weighed out, and under 2,000 with everything that can be said."""
+    """Under 1,200 letters with all that is measured and weighed out, and under 2,200, which one QR code holds, with everything that can be said."""
     full, plain = full_vessel(), full_vessel()
-    (cast,) = plain["casts"]
+    (cast,), (well,) = plain["casts"], plain["wells"]
     for part in LATER:
         del cast[part]
+    for part in OF_THE_CANDLE:
+        del well[part]
+    well["wax"] = {name: well["wax"][name] for name in ("kind", "density_poured", "density_set")}
+    well["fragrance"] = {name: well["fragrance"][name] for name in ("load", "basis", "density")}
     for name in ("others", "recipe", "parts", "water_share", "trial_powder", "trial_water"):
         del cast["mix"][name]
     cast["mix"]["powder"] = {name: cast["mix"]["powder"][name] for name in ("kind", "particle_density")}
-    assert len(ADDRESS + to_fragment(plain)) < 1200 and len(ADDRESS + to_fragment(full)) < 2000
+    assert len(ADDRESS + to_fragment(plain)) < 1200 and len(ADDRESS + to_fragment(full)) < 2200
     assert from_fragment(to_fragment(full)) == full and from_fragment(to_fragment(plain)) == plain
 
 
-def test_a_plain_vessel_keeps_to_the_first_version_and_a_full_one_takes_the_second():
-    assert to_fragment(vessel()).startswith("1.") and to_fragment(full_vessel()).startswith("2.")
+def test_a_plain_vessel_keeps_to_the_first_version_and_a_full_one_takes_the_third():
+    without_candle = {**full_vessel(), "wells": []}
+    assert [to_fragment(each)[:2] for each in (vessel(), without_candle, full_vessel())] == ["1.", "2.", "3."]
 
 
 def test_a_fragment_needs_no_escaping():
@@ -138,7 +145,7 @@ def test_a_link_cut_short_anywhere_is_refused():
             from_fragment(fragment[:length])
 
 
-@pytest.mark.parametrize("version", ["3", "10", "999"])
+@pytest.mark.parametrize("version", ["4", "10", "999"])
 def test_a_newer_link_says_so(version):
     with pytest.raises(LinkError, match="newer version"):
         from_fragment(version + to_fragment({"name": "x"})[1:])

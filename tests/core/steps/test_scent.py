@@ -100,6 +100,11 @@ def test_no_load_reaches_a_limit_of_the_whole_candle():
     assert told(scented({"ifra_most": "100 %"}), "nearest")["value"] == pytest.approx(0.06 / 1.06)
 
 
+def test_a_load_that_no_wax_holds_is_not_told_as_one_that_is_allowed():
+    assert told(scented({"ifra_most": "90 %"}), "most") is None
+    assert told(scented({"ifra_most": "49 %"}), "most")["value"] == pytest.approx(0.49 / 0.51)
+
+
 def test_what_the_wax_takes_needs_no_scent():
     figure = told(vessel(wells__0__fragrance__wax_most="5 %"), "nearest")
     assert figure["shown"] == "Over" and told(vessel(), "nearest") is None
