@@ -10,7 +10,7 @@ from brimbook.quantity.show import Display
 from brimbook.record.leaves.wicks import WICK
 from brimbook.record.said import Said, understand_text
 from brimbook.shape.covering import Covering
-from brimbook.steps.wicks import WickPlan
+from brimbook.steps.wicks import FIRST_TRIED, WickPlan, tried
 
 _MOST_ROWS = 8
 # Lengths that look the same to the tenth of a millimeter are the same [mm].
@@ -45,13 +45,22 @@ def wick_table(said: Said, place: str, plan: WickPlan, shelf: Shelf) -> dict[str
     at, kinds = f"{place}.wicks", _kinds(said, f"{place}.wicks", shelf)
     if not plan.best:
         return None
+    further = _further(said, place)
     if not kinds:
-        return {"columns": ["Wicks", "Each must melt"], "rows": [_plain_row(said, at, plan, each) for each in plan.best],
+        return {"columns": ["Wicks", "Each must melt"], "rows": [*(_plain_row(said, at, plan, each) for each in plan.best), *further],
                 "says": "Put your own wicks on the shelf, with the pools you saw: then they are compared here."}
     pairs = sorted(((kind, covering) for kind in kinds for covering in plan.best), key=lambda pair: _rank(*pair))
     return {"columns": ["Wicks", "Must melt", "Melts"],
-            "rows": [_row(said, at, plan, kind, covering) for kind, covering in pairs[:_MOST_ROWS]],
+            "rows": [*(_row(said, at, plan, kind, covering) for kind, covering in pairs[:_MOST_ROWS]), *further],
             "says": "Best first: pools that reach everywhere and are the least too large, then those that come short."}
+
+
+def _further(said: Said, place: str) -> list[dict[str, Any]]:
+    """A row that asks for more wicks, until they have been tried."""
+    if tried(said, place) > 1 or said.typed(f"{place}.wicks.up_to"):
+        return []
+    says = f"Try 2 to {FIRST_TRIED} wicks"
+    return [{"cells": [says, "…"], "chosen": False, "sets": {f"{place}.wicks.up_to": str(FIRST_TRIED)}, "says": says}]
 
 
 def _kinds(said: Said, at: str, shelf: Shelf) -> list[_Kind]:

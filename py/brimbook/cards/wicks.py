@@ -13,7 +13,7 @@ from brimbook.record.said import Said
 from brimbook.shape.covering import pool
 from brimbook.steps import cautions
 from brimbook.steps.wax_surface import SIZES, shape_of, usual_size
-from brimbook.steps.wicks import WickPlan, from_edges, usual_count
+from brimbook.steps.wicks import WickPlan, from_edges, tried, usual_count
 from brimbook.work_out import Answer
 
 # Lengths that a scale bar can have, the longest that is at most so large a part of the surface [mm].
@@ -34,7 +34,8 @@ def wicks_card(answer: Answer, place: str, shelf: Shelf) -> dict[str, Any]:
         place, "wicks", "Wicks", "How large is the wax, seen from above?",
         waiting=_waiting(said, place, plan), figures=figures, answer=("needed", "reach"), closed=("needed",),
         fields=[*_sizes(said, place), ask(said, f"{place}.outline.shape", usual=shape_of(said, place)), *_wick(said, at, shelf, plan)],
-        more=[ask(said, f"{at}.{name}") for name in ("from_wall", "between", "up_to", "pool", "rate")],
+        more=[*(ask(said, f"{at}.{name}") for name in ("from_wall", "between")),
+              ask(said, f"{at}.up_to", usual=str(tried(said, place))), *(ask(said, f"{at}.{name}") for name in ("pool", "rate"))],
         notes=plan.notes if plan is not None else (), cautions=cautions.WICKS,
         table=wick_table(said, place, plan, shelf) if plan is not None else None,
         drawing=_drawing(said, at, plan) if drawn else "", drawing_text=_words(said, plan) if drawn else "",

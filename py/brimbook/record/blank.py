@@ -73,7 +73,7 @@ def _tide_cup() -> dict[str, Any]:
 
 
 def _keel_bowl() -> dict[str, Any]:
-    """Three bowls poured and logged; the last one demolded, tried with water, and drying."""
+    """Three bowls poured and logged; the last one demolded, tried with water, dried, filled and burned."""
     vessel = _demo("demo-keel-bowl", "Keel bowl, third pour", "2026-09-26", "The seam faces the window. Demold warm.")
     vessel["casts"][0].update({
         "pours": [
@@ -92,7 +92,28 @@ def _keel_bowl() -> dict[str, Any]:
     })
     vessel["casts"][0]["cavity"].update(readings=[{"water": "312 g"}], opening_across="84 mm")
     vessel["wells"][0]["fill"].update(readings=[{"water": "198 g"}], opening_across="68 mm")
+    _keel_candle(vessel["wells"][0])
     return vessel
+
+
+def _keel_candle(well: dict[str, Any]) -> None:
+    """Two scents, a pot that cools, one wick, and three burns."""
+    well["fragrance"]["scents"] = [
+        {"name": "Juniper", "parts": "3", "supplier_most": "10 %", "ifra_most": "12 %", "flash": "71 °C",
+         "sensitizers": [{"name": "Limonene", "share": "12 %", "class": "1B"}]},
+        {"name": "Cedar", "parts": "1", "supplier_most": "8 %", "flash": "93 °C"}]
+    well.update({
+        "melting": {"room": "19 °C", "readings": [
+            {"at": "2026-10-12T10:02", "temperature": "79 °C"}, {"at": "2026-10-12T10:08", "temperature": "75 °C"},
+            {"at": "2026-10-12T10:14", "temperature": "71 °C"}]},
+        "wicks": {"count": "1", "name": "Cotton, medium", "pool": "70 mm", "rate": "4.5"},
+        "burning": {"cycles": [
+            {"lit_at": "2026-10-27T10:00", "out_at": "2026-10-27T14:00", "before": "815 g", "after": "797 g", "pool": "58 mm",
+             "reached": "no", "flame": "28 mm"},
+            {"lit_at": "2026-10-27T17:30", "out_at": "2026-10-27T21:30", "after": "779 g", "pool": "64 mm", "flame": "31 mm"},
+            {"lit_at": "2026-10-28T09:00", "out_at": "2026-10-28T13:00", "after": "760 g", "pool": "66 mm", "reached": "wall",
+             "flame": "33 mm"}]},
+    })
 
 
 def _heron_bowl() -> dict[str, Any]:

@@ -10,7 +10,7 @@ from brimbook.shape.ways import ways
 from brimbook.shape.worst import Spot, Spots
 
 # The first step goes so far, as a share of the distance; steps shorter than the least share end it.
-_FIRST, _SHORTEST = 0.4, 1e-6
+_FIRST, _SHORTEST = 0.2, 1e-6
 _SPREADS = 8
 # Of the far spots and of the walls near a point so many count in a step, for each point.
 _MOST, _MOST_WALLS = 8, 5

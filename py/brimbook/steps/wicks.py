@@ -14,6 +14,8 @@ from brimbook.shape.outline import Outline, Point, area, size, wall_distance
 from brimbook.steps.wax_surface import area_figure, surface
 from brimbook.steps.weighing import practice_or_yours
 
+# So many wicks are tried once one of these is typed.
+FIRST_TRIED, _SAID_OF = 4, ("outline.shape", "outline.across", "outline.path", "wicks.count", "wicks.name", "wicks.pool")
 # Short of a clearance by less than this is rounding of places to 0.1 mm [mm].
 _HAIR = 0.1
 
@@ -43,7 +45,7 @@ def wicks(said: Said, place: str) -> WickPlan | None:
     clearances = tuple(said.value(f"{at}.{name}") for name in ("from_wall", "between"))
     if found is None or None in clearances:
         return None
-    best = _best(found.outline, int(said.value(f"{at}.up_to") or 1), *clearances)
+    best = _best(found.outline, tried(said, place), *clearances)
     covering, is_moved, notes = _shown(said, at, found.outline, best, clearances)
     figures = [area_figure(said, f"{at}.area", found)]
     if covering is not None:
@@ -52,9 +54,20 @@ def wicks(said: Said, place: str) -> WickPlan | None:
     return WickPlan(found.outline, covering, best, is_moved, tuple(figures), tuple(notes))
 
 
+def tried(said: Said, place: str) -> int:
+    """Up to how many wicks are tried; a single one until the maker has said anything of wicks, for a search takes its time [count].
+
+    said: the record as understood [said].
+    place: path of the well [text].
+    """
+    typed = said.value(f"{place}.wicks.up_to")
+    said_of = any(said.typed(f"{place}.{name}") for name in _SAID_OF)
+    return int(typed) if typed is not None else FIRST_TRIED if said_of else 1
+
+
 def _best(outline: Outline, most: int, from_wall: float, between: float) -> tuple[Covering, ...]:
-    tried = (cover(outline, count, from_wall, between) for count in range(1, min(most, MOST_WICKS) + 1))
-    return tuple(each for each in tried if each is not None)
+    found = (cover(outline, count, from_wall, between) for count in range(1, min(most, MOST_WICKS) + 1))
+    return tuple(each for each in found if each is not None)
 
 
 def _shown(said: Said, at: str, outline: Outline, best: tuple[Covering, ...],

@@ -36,6 +36,14 @@ def test_without_wicks_of_their_own_the_table_tells_the_pool_for_each_count():
     assert rows[0]["cells"][1] == "80 mm" and [row["chosen"] for row in rows] == [True, False, False, False]
 
 
+def test_more_wicks_are_tried_once_they_are_asked_for():
+    """A search takes its time, so a vessel whose wicks nobody has looked at has one wick."""
+    measured = vessel(wells__0__fill__opening_across="80 mm")
+    one, further = card(measured)["table"]["rows"]
+    assert one["cells"] == ["1 wick", "80 mm"] and further["cells"][0] == "Try 2 to 4 wicks"
+    assert len(card(written(measured, further["sets"]))["table"]["rows"]) == 4
+
+
 def test_the_maker_s_own_wicks_are_told_best_first():
     rows = card(record(), OWN)["table"]["rows"]
     assert rows[0]["cells"][0] == "4 × Cotton, medium" and "to spare" in rows[0]["says"]

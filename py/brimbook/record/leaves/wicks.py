@@ -34,7 +34,7 @@ LEAVES: dict[str, Leaf] = {
     "wells.*.outline.path": Leaf("text", "Corners or path data, in mm", longest=2000,
                                  hint="Such as 0 0, 80 0, 80 40, 0 40, or the d of an SVG path."),
     "wells.*.wicks.count": Leaf("count", "Wicks", "", COUNT),
-    "wells.*.wicks.up_to": Leaf("count", "Try up to so many wicks", "4", COUNT, "Up to 8; more take longer to place."),
+    "wells.*.wicks.up_to": Leaf("count", "Try up to so many wicks", "", COUNT, "Up to 8; more take longer to place."),
     "wells.*.wicks.from_wall": Leaf("length", "From the wall, at least", "12 mm", APART, "A flame near a wall heats it."),
     "wells.*.wicks.between": Leaf("length", "From each other, at least", "25 mm", APART, "Flames that stand close heat one another."),
     "wells.*.wicks.at.*.x": Leaf("length", "From the left", "", PLACE, "From the left edge of the wax."),
