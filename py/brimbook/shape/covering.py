@@ -6,20 +6,23 @@ from functools import lru_cache
 
 from brimbook.shape.flatten import fewer
 from brimbook.shape.inside import inside
-from brimbook.shape.outline import Outline, Point, contains
+from brimbook.shape.outline import Outline, Point, area, contains
 from brimbook.shape.pieces import pieces
 from brimbook.shape.pooling import within
 from brimbook.shape.settle import Ground, settle, spread
-from brimbook.shape.starts import grounds, starts
+from brimbook.shape.starts import grounds, nudged, starts
 from brimbook.shape.ways import ways
 from brimbook.shape.worst import Spots
 
 # The search goes over an outline with so many corners.
 _COARSE = 24
 # Steps from each start, from the better ones, and at the end; and the share of the distance that a step must promise.
-_SHORT, _LONG, _LAST = (4, 1e-3), (14, 1e-4), (14, 1e-6)
+_LAST = (14, 1e-5)
+_STAGES = ((2, 1e-3, 12, 1.3), (3, 1e-3, 6, 1.15), (14, 1e-4, 2, 1.08))
 # So many of the better starts are followed, and of those so many to the end, when within these shares of the best.
-_BETTER, _BEST = (3, 1.1), (1, 1.01)
+_BEST = (1, 1.01)
+# Starts are moved by up to such a share of the side of a square as large.
+_NUDGE = 0.02
 # Layouts whose discs differ by less than this share are taken as one.
 _SAME = 1e-4
 
@@ -44,13 +47,14 @@ def cover(outline: Outline, count: int, from_wall: float, between: float) -> Cov
     """
     ground, rough = Ground(outline, from_wall, between), Ground(_coarse(outline), from_wall, between)
     begun = [(rough.spots(points).far, points) for start in starts(grounds(rough.outline), count)
-             if (points := _placed(rough, start))]
-    tried = [settle(rough, points, *_SHORT) for _, points in _best(begun, len(begun), math.inf)]
-    better = [settle(rough, points, *_LONG) for _, points in _best(tried, *_BETTER)]
-    ended = [settle(ground, points, *_LAST) for _, found in _best(better, *_BEST) if (points := _placed(ground, found))]
+             if (points := _placed(rough, nudged(start, _NUDGE * math.sqrt(area(outline)))))]
+    for steps, gain, most, within in _STAGES:
+        begun = [settle(rough, points, steps, gain) for _, points in _best(begun, most, within)]
+    ended = [settle(ground, points, *_LAST) for _, found in _best(begun, *_BEST) if (points := _placed(ground, found))]
     return reach(outline, tuple(min(ended)[1])) if ended else None
 
 
+@lru_cache(maxsize=16)
 def _coarse(outline: Outline) -> Outline:
     return Outline(tuple(fewer(list(outline.points), _COARSE)))
 

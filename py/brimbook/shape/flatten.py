@@ -37,7 +37,7 @@ def signed_area(points: list[Point]) -> float:
     >>> signed_area([(0.0, 0.0), (4.0, 0.0), (4.0, 3.0)])
     6.0
     """
-    return sum(one[0] * other[1] - other[0] * one[1] for one, other in zip(points, [*points[1:], points[0]])) / 2
+    return math.fsum(one[0] * other[1] - other[0] * one[1] for one, other in zip(points, [*points[1:], points[0]])) / 2
 
 
 def turn(one: Point, two: Point, three: Point) -> float:

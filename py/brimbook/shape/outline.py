@@ -11,6 +11,8 @@ from brimbook.shape.path_data import OutlineError, Point, curves
 ROUND = 96
 # An outline drawn by hand has no more; one smaller or larger than this is a slip [mm].
 CORNERS, SMALLEST, LARGEST = 96, 5.0, 2000.0
+# Corners are told to so many digits [mm].
+_DIGITS = 9
 # A corner that turns inward by less than this is even: rounding [mm²].
 _EVEN = 1e-9
 
@@ -45,7 +47,12 @@ def oval(length: float, width: float) -> Outline:
     >>> [round(side, 9) for side in size(oval(90.0, 60.0))]
     [90.0, 60.0]
     """
-    return Outline(tuple((length / 2 * x, width / 2 * y) for x, y in _arc(0, ROUND)))
+    return Outline(tuple(_even((length / 2 * x, width / 2 * y)) for x, y in _arc(0, ROUND)))
+
+
+def _even(point: Point) -> Point:
+    """A point without the last digits, in which one computer's sine differs from another's."""
+    return round(point[0], _DIGITS), round(point[1], _DIGITS)
 
 
 def _arc(first: int, count: int) -> list[Point]:
@@ -74,7 +81,7 @@ def rounded_rectangle(length: float, width: float, corner: float) -> Outline:
         x, y = length / 2, width / 2
         return Outline(((x, y), (-x, y), (-x, -y), (x, -y)))
     quarter, x, y = ROUND // 4, max(0.0, length / 2 - corner), max(0.0, width / 2 - corner)
-    return Outline(tuple((right * x + corner * u, up * y + corner * v)
+    return Outline(tuple(_even((right * x + corner * u, up * y + corner * v))
                          for place, (right, up) in enumerate(((1, 1), (-1, 1), (-1, -1), (1, -1)))
                          for u, v in _arc(place * quarter, quarter)))
 
@@ -133,7 +140,7 @@ def _checked(pieces: list[tuple[Point, ...]]) -> list[tuple[Point, ...]]:
 
 def _centered(points: list[Point]) -> Outline:
     x, y = ((min(point[axis] for point in points) + max(point[axis] for point in points)) / 2 for axis in (0, 1))
-    return Outline(tuple((one - x, other - y) for one, other in points))
+    return Outline(tuple(_even((one - x, other - y)) for one, other in points))
 
 
 def _is_simple(points: list[Point]) -> bool:
@@ -189,7 +196,7 @@ def perimeter(outline: Outline) -> float:
     >>> perimeter(rounded_rectangle(80.0, 60.0, 0.0))
     280.0
     """
-    return sum(math.dist(one, other) for one, other in sides_of(outline))
+    return math.fsum(math.dist(one, other) for one, other in sides_of(outline))
 
 
 def centroid(outline: Outline) -> Point:
@@ -201,8 +208,8 @@ def centroid(outline: Outline) -> Point:
     (0.0, 0.0)
     """
     parts = [(one[0] + other[0], one[1] + other[1], one[0] * other[1] - other[0] * one[1]) for one, other in sides_of(outline)]
-    whole = 3 * sum(part[2] for part in parts)
-    return (sum(part[0] * part[2] for part in parts) / whole, sum(part[1] * part[2] for part in parts) / whole)
+    whole = 3 * math.fsum(part[2] for part in parts)
+    return (math.fsum(part[0] * part[2] for part in parts) / whole, math.fsum(part[1] * part[2] for part in parts) / whole)
 
 
 def size(outline: Outline) -> tuple[float, float]:

@@ -24,7 +24,7 @@ def within(cut: Pieces, point: Point, radius: float) -> tuple[Point, ...]:
     """
     found = ways(cut, point)
     corners = cut.points
-    around_all = sum(math.dist(one, two) for one, two in zip(corners, (*corners[1:], corners[0])))
+    around_all = math.fsum(math.dist(one, two) for one, two in zip(corners, (*corners[1:], corners[0])))
     piece_of = {piece[at]: number for number, (piece, beside) in enumerate(zip(cut.corners, cut.beside))
                 for at, beyond in enumerate(beside) if beyond is None}
     rim: list[Point] = []

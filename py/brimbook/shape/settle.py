@@ -86,7 +86,7 @@ def settle(ground: Ground, points: list[Point], steps: int, gain: float) -> tupl
         moved = least_step(rising, _limits(ground, points, step), 2 * len(points), step)
         if moved is None:
             break
-        hoped = far - max(value + sum(slope * moved[way] for way, slope in slopes.items()) for value, slopes in rising)
+        hoped = far - max(value + math.fsum(slope * moved[way] for way, slope in slopes.items()) for value, slopes in rising)
         if hoped < gain * far:
             break
         tried = _moved(ground, points, moved)
@@ -152,11 +152,12 @@ def spread(ground: Ground, points: list[Point]) -> list[Point] | None:
     points: inside, clear of the wall [mm].
     """
     free = Ground(ground.outline, ground.from_wall, 0.0)
-    for _ in range(_SPREADS):
+    for turn in range(_SPREADS):
         if has_gaps(ground, points):
             return points
         pairs = [_apart(points, one, other) for other in range(len(points)) for one in range(other)]
-        step = ground.between
+        # No farther than is short at first, lest a good layout is lost for a hair; farther where a wall is in the way.
+        step = min(ground.between, 2**turn * (HAIR + max(ground.between - apart for apart, _ in pairs)))
         moved = least_step([(ground.between - apart, slopes) for apart, slopes in pairs],
                            _limits(free, points, step), 2 * len(points), step)
         if moved is None:

@@ -5,7 +5,11 @@ from collections.abc import Iterator
 
 from brimbook.shape.outline import Outline, Point, sides_of, size
 
-_LINES = 15
+_LINES = 12
+_SEED, _TIMES, _WRAP = 20011, 1103515245, 2**31
+# How far from the middle a second point begins [mm].
+_OFF = (20.0, -20.0)
+_CHANCES = (0, 0, 3, 3, 4, 5, 6)
 
 
 def grounds(outline: Outline) -> list[Point]:
@@ -14,7 +18,7 @@ def grounds(outline: Outline) -> list[Point]:
     outline: any [outline].
 
     >>> len(grounds(Outline(((0.0, 0.0), (80.0, 0.0), (80.0, 40.0), (0.0, 40.0)))))
-    105
+    72
     """
     wide, high = size(outline)
     left, low = (min(point[axis] for point in outline.points) for axis in (0, 1))
@@ -46,17 +50,39 @@ def starts(spots: list[Point], count: int) -> Iterator[list[Point]]:
     if count == 1:
         return
     yield _strips(spots, across, [1] * count, along)
+    if count == 2:
+        # One in the middle, where the other only keeps its distance.
+        yield from ([middle, (middle[0] + share * way[0], middle[1] + share * way[1])] for way in (along, across) for share in _OFF)
     if count > 2:
         yield from _rings(spots, middle, count, along)
     for rows in _rows(count):
         yield _strips(spots, along, rows, across)
         yield _strips(spots, across, rows, along)
-    for seed in range(3 if count > 3 else 2):
-        yield _shares(spots, _far_apart(spots, count, seed))
+    for seed in range(_CHANCES[min(count, 6)]):
+        yield _shares(spots, _picked(spots, count, seed) if seed % 2 else _far_apart(spots, count, seed))
+
+
+def nudged(points: list[Point], most: float) -> list[Point]:
+    """Points moved a little, each another way: from an even layout no small step may lead downhill [mm].
+
+    points: evenly laid out [mm].
+    most: as far as they may move along each axis [mm].
+
+    >>> nudged([(0.0, 0.0)], 1.0) == nudged([(0.0, 0.0)], 1.0) != [(0.0, 0.0)]
+    True
+    """
+    found, number = [], _SEED
+    for point in points:
+        moved = []
+        for value in point:
+            number = (number * _TIMES + 1) % _WRAP
+            moved.append(round(value + most * (2 * number / _WRAP - 1), 6))
+        found.append((moved[0], moved[1]))
+    return found
 
 
 def _mean(spots: list[Point]) -> Point:
-    return (sum(x for x, _ in spots) / len(spots), sum(y for _, y in spots) / len(spots))
+    return (math.fsum(x for x, _ in spots) / len(spots), math.fsum(y for _, y in spots) / len(spots))
 
 
 def _middle(spots: list[Point]) -> Point:
@@ -67,10 +93,11 @@ def _middle(spots: list[Point]) -> Point:
 
 def _axis(spots: list[Point], middle: Point) -> Point:
     """The way along which spots lie farthest apart."""
-    wide = sum((x - middle[0]) ** 2 - (y - middle[1]) ** 2 for x, y in spots)
-    skew = 2 * sum((x - middle[0]) * (y - middle[1]) for x, y in spots)
+    wide = math.fsum((x - middle[0]) ** 2 - (y - middle[1]) ** 2 for x, y in spots)
+    skew = 2 * math.fsum((x - middle[0]) * (y - middle[1]) for x, y in spots)
     half = math.atan2(skew, wide) / 2
-    return (math.cos(half), math.sin(half))
+    # Short of the digits in which one computer's sine differs from another's.
+    return (round(math.cos(half), 9), round(math.sin(half), 9))
 
 
 def _strips(spots: list[Point], along: Point, rows: list[int], across: Point) -> list[Point]:
@@ -103,7 +130,7 @@ def _rings(spots: list[Point], middle: Point, count: int, along: Point) -> Itera
             begin = turned + part * 2 * math.pi / (count - center)
             shares: list[list[Point]] = [[] for _ in range(count - center)]
             for x, y in ring:
-                angle = (math.atan2(y - middle[1], x - middle[0]) - begin) % (2 * math.pi)
+                angle = round((math.atan2(y - middle[1], x - middle[0]) - begin) % (2 * math.pi), 9)
                 shares[min(int(angle / (2 * math.pi) * (count - center)), count - center - 1)].append((x, y))
             if all(shares):
                 yield [_mean(share) for share in shares] + [_middle(spots)] * center
@@ -116,6 +143,16 @@ def _far_apart(spots: list[Point], count: int, seed: int) -> list[Point]:
     while len(found) < count:
         found.append(spots[left.index(max(left))])
         left = [min(far, math.dist(spot, found[-1])) for far, spot in zip(left, spots)]
+    return found
+
+
+def _picked(spots: list[Point], count: int, seed: int) -> list[Point]:
+    """Spots picked as if by chance, but the same at each time."""
+    found, number = [], _SEED + seed
+    while len(found) < count:
+        number = (number * _TIMES + 1) % _WRAP
+        spot = spots[number // 7 % len(spots)]
+        found += [spot] if spot not in found else []
     return found
 
 

@@ -81,11 +81,14 @@ def home_of(cut: Pieces, point: Point) -> int:
     if len(cut.corners) == 1:
         return 0
 
-    def outside(piece: tuple[int, ...]) -> float:
+    outside = []
+    for number, piece in enumerate(cut.corners):
         corners = [cut.points[corner] for corner in piece]
-        return max(-turn(one, two, point) / math.dist(one, two) for one, two in zip(corners, [*corners[1:], corners[0]]))
-
-    return min(range(len(cut.corners)), key=lambda piece: outside(cut.corners[piece]))
+        least = min(turn(one, two, point) for one, two in zip(corners, [*corners[1:], corners[0]]))
+        if least >= 0:
+            return number
+        outside.append(least)
+    return outside.index(max(outside))
 
 
 def _reach(found: Ways, cut: Pieces, corner: int, before: int) -> None:

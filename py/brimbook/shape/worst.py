@@ -92,6 +92,8 @@ class Spots:
 
     def _in_play(self, part: list[Corner], lasts: list[_Last]) -> list[_Last]:
         """Those that can be nearest somewhere in a part; none when the part holds no far spot."""
+        if len(self._cut.corners) == 1:
+            return lasts
         x, y, _ = part[0]
         wide = max(math.hypot(one - x, other - y) for one, other, _ in part)
         most = min(max(last.far(one, other) for one, other, _ in part) for last in lasts)
@@ -112,11 +114,15 @@ class Spots:
             for other in sorted(range(len(lasts)), key=lambda place: math.dist(lasts[place].at, last.at)):
                 if other != number and cell:
                     cell = clip(cell, _nearer(cell, last, lasts[other]), -2 - other)
-            for at, (x, y, side) in enumerate(cell):
+            before = cell[-1][2] if cell else 0
+            for x, y, side in cell:
+                one, before = before, side
+                if one >= 0 and side >= 0:
+                    continue
                 far = last.far(x, y) if is_even else min(each.far(x, y) for each in lasts)
                 self._note(far, (x, y))
-                if far >= NEARLY * self.far:
-                    self._spot(number, lasts, (x, y), cell[at - 1][2], side, [] if is_even else part)
+                if far >= NEARLY * self.far and (one < -1 or side < -1):
+                    self._spot(number, lasts, (x, y), one, side, [] if is_even else part)
 
     def _spot(self, number: int, lasts: list[_Last], place: Point, one: int, other: int, part: list[Corner]) -> None:
         """A corner of a cell, by the kinds of its two sides; told once, by its least number."""
@@ -134,7 +140,7 @@ class Spots:
         else:
             along = [(line[1][0] - line[0][0]) * way[0] + (line[1][1] - line[0][1]) * way[1] for way in ways]
             shares = [along[1], -along[0]]
-        whole = sum(shares)
+        whole = math.fsum(shares)
         # No move of the spot makes all of its ways longer.
         if whole and min(share / whole for share in shares) > -1e-6:
             far = min(last.far(*place) for last in lasts)
@@ -168,7 +174,7 @@ class Spots:
                 bound = max(bound, most)
                 continue
             for half in _halves(part):
-                x, y = (sum(corner[axis] for corner in half) / len(half) for axis in (0, 1))
+                x, y = (math.fsum(corner[axis] for corner in half) / len(half) for axis in (0, 1))
                 self._note(min(last.far(x, y) for last in lasts), (x, y))
                 waiting.append((half, lasts))
         return max(bound, self.far), self.place
