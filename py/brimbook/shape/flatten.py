@@ -157,10 +157,10 @@ def fewer(points: list[Point], most: int) -> list[Point]:
     kept = list(points)
     costs = [_without(kept, place) for place in range(len(kept))]
     while len(kept) > most:
-        least = min(costs)
-        if math.isinf(least[0]):
+        place = min(range(len(costs)), key=lambda each: costs[each][0])
+        cost, corner = costs[place]
+        if math.isinf(cost):
             return kept
-        place, (_, corner) = costs.index(least), least
         if corner is None:
             del kept[place], costs[place]
         else:
