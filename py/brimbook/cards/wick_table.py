@@ -13,6 +13,8 @@ from brimbook.shape.covering import Covering
 from brimbook.steps.wicks import FIRST_TRIED, WickPlan, tried
 
 _MOST_ROWS = 8
+# A pool at most so many times as wide as needed is little too large (common practice, no source).
+_LITTLE = 1.1
 # Lengths that look the same to the tenth of a millimeter are the same [mm].
 _SAME = 0.05
 
@@ -35,7 +37,7 @@ def own_wicks(shelf: Shelf) -> list[dict[str, str]]:
 
 
 def wick_table(said: Said, place: str, plan: WickPlan, shelf: Shelf) -> dict[str, Any] | None:
-    """How many wicks of which kind, best first: those that reach with the least too much, then those that come short [table].
+    """How many wicks of which kind, best first: the fewest that reach and are little too large, then others [table].
 
     said: the record as understood [said].
     place: path of the well [text].
@@ -49,10 +51,10 @@ def wick_table(said: Said, place: str, plan: WickPlan, shelf: Shelf) -> dict[str
     if not kinds:
         return {"columns": ["Wicks", "Each must melt"], "rows": [*(_plain_row(said, at, plan, each) for each in plan.best), *further],
                 "says": "Put your own wicks on the shelf, with the pools you saw: then they are compared here."}
-    pairs = sorted(((kind, covering) for kind in kinds for covering in plan.best), key=lambda pair: _rank(*pair))
+    pairs = sorted(((kind, covering) for kind in kinds for covering in _worth(plan)), key=lambda pair: _rank(*pair))
     return {"columns": ["Wicks", "Must melt", "Melts"],
             "rows": [*(_row(said, at, plan, kind, covering) for kind, covering in pairs[:_MOST_ROWS]), *further],
-            "says": "Best first: pools that reach everywhere and are the least too large, then those that come short."}
+            "says": "Best first: the fewest wicks whose pools reach and are at most a tenth too large, then larger ones, then those that come short."}
 
 
 def _further(said: Said, place: str) -> list[dict[str, Any]]:
@@ -80,9 +82,16 @@ def _pool(wick: dict[str, str]) -> float | None:
     return understand_text(WICK["pool"], wick["pool"], Display())[0] if wick.get("pool", "").strip() else None
 
 
-def _rank(kind: _Kind, covering: Covering) -> tuple[bool, float, int]:
-    reached = fit(kind.pool + _SAME, 2 * covering.radius)
-    return reached < 1, abs(reached - 1), len(covering.points)
+def _worth(plan: WickPlan) -> list[Covering]:
+    """Without counts that need no smaller pools than fewer wicks do."""
+    return [each for place, each in enumerate(plan.best) if all(each.radius < fewer.radius - _SAME for fewer in plan.best[:place])]
+
+
+def _rank(kind: _Kind, covering: Covering) -> tuple[int, float, float]:
+    reached, count = fit(kind.pool + _SAME, 2 * covering.radius), len(covering.points)
+    if reached < 1:
+        return 2, 1 - reached, count
+    return (0, count, reached) if reached <= _LITTLE else (1, reached, count)
 
 
 def _count(count: int) -> str:

@@ -127,8 +127,8 @@ def _rate(test: Test) -> Figure:
     scatter = f"Between your cycles it scatters by {show.percent(rate.scatter, test.display)}, pooled with the scatter expected."
     one = "One cycle says nothing of the next: the scatter that is expected stands in for it."
     return Figure(
-        f"{test.at}.rate", "Burn rate", rate.value, "g/h", told, formula="all that burned ÷ all the hours",
-        numbers=f"({burned}) ÷ ({hours})", worked=f"{test.worked(rate.value)} g/h", says=f"It burns {told}, {half}",
+        f"{test.at}.rate", "Rate", rate.value, "g/h", told, formula="all that burned ÷ all the hours",
+        numbers=f"({burned}) ÷ ({hours})", worked=f"{test.worked(rate.value)} g/h", says=f"It burns {told}",
         plus_minus=rate.plus_minus, plus_minus_shown=half,
         constants=(_SCATTER, Constant("Student's t", show.significant(burning.student_factor(rate.freedom), 4, test.display),
                                       sources.STUDENT_SERIES), Constant("Rounding", "step ÷ √12", sources.ROUNDING)),

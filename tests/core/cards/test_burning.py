@@ -68,7 +68,7 @@ def test_the_last_weight_after_is_told_as_the_next_before():
 
 def test_the_closed_card_tells_rate_and_hours_in_one_line():
     answers = card()["answer"]
-    assert [(each["label"], each["shown"]) for each in answers] == [("Burn rate", "3.7 g/h"), ("Burn time", "60 h")]
+    assert [(each["label"], each["shown"]) for each in answers] == [("Rate", "3.7 g/h"), ("Burn time", "60 h")]
     assert sum(len(each["label"]) + len(each["shown"]) for each in answers) <= 34
     assert len(card(how={"mass": "oz"})["answer"]) == 2
 

@@ -47,8 +47,15 @@ def test_more_wicks_are_tried_once_they_are_asked_for():
 def test_the_maker_s_own_wicks_are_told_best_first():
     rows = card(record(), OWN)["table"]["rows"]
     assert rows[0]["cells"][0] == "4 × Cotton, medium" and "to spare" in rows[0]["says"]
-    assert all("short" in row["says"] for row in rows[1:]) and len(rows) == 8
+    assert all("short" in row["says"] for row in rows[1:]) and len(rows) == 6
     assert {row["cells"][0].split(" × ")[1] for row in rows} == {"Cotton, medium", "Cotton, thin"}
+
+
+def test_the_fewest_wicks_that_reach_come_first_and_pointless_counts_are_left_out():
+    """Two wicks kept apart in a round vessel need no smaller pools than one in the middle."""
+    rows = card(record(), [{"name": "Wide", "pool": "82 mm"}, {"name": "Narrow", "pool": "70.5 mm"}])["table"]["rows"]
+    assert [row["cells"][0] for row in rows[:2]] == ["1 × Wide", "3 × Narrow"]
+    assert not any(row["cells"][0].startswith("2 ×") for row in rows)
 
 
 def test_choosing_a_row_copies_the_wick_into_the_vessel():
