@@ -32,8 +32,7 @@ def burning_card(answer: Answer, place: str) -> dict[str, Any]:
         more=[ask(said, f"{at}.wick", usual=said.text(f"{place}.wicks.name")[:60]),
               *(ask(said, f"{at}.{name}") for name in ("rest", rest, "vessel_weight", "room")),
               ask(said, f"{at}.readability", usual=show.small_mass(said.display.readability, Display(mass=said.display.mass_word)))],
-        figures=figures_below(answer, at), answer=("rate", "hours"),
-        closed=("hours",) if f"{at}.hours" in answer.figures else ("rate",), notes=(*burn.verdicts, *_without_hours(answer, place, burn)),
+        figures=figures_below(answer, at), answer=("rate", "hours"), notes=(*burn.verdicts, *_without_hours(answer, place, burn)),
         cautions=cautions.BURN, drawing=drawn(burn, said.display), drawing_text=in_words(burn, said.display),
         groups=_groups(said, at, burn), actions=_actions(at, burn),
         timers=tuple({"label": due.label, "due": moment_text(due.at)} for due in burn.due))
