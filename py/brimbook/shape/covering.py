@@ -15,7 +15,7 @@ from brimbook.shape.ways import ways
 from brimbook.shape.worst import Spots
 
 # The search goes over an outline with so many corners.
-_COARSE = 24
+_COARSE = 20
 # Steps from each start, from the better ones, and at the end; and the share of the distance that a step must promise.
 _LAST = (14, 1e-5)
 _STAGES = ((2, 1e-3, 12, 1.3), (3, 1e-3, 6, 1.15), (14, 1e-4, 2, 1.08))
