@@ -51,7 +51,8 @@ def _without_hours(answer: Answer, place: str, burn: Burn) -> tuple[str, ...]:
     at = f"{place}.burning"
     if burn.rate is None or f"{at}.rest" in answer.figures or answer.said.is_marked_below(at):
         return ()
-    return ("For the burn time, type the size of the wax on the Wicks card, or what is left at the end by its weight.",)
+    missing = "the density of the wax on the Wax card" if place in answer.wick_plans else "the size of the wax on the Wicks card"
+    return (f"For the burn time, type {missing}, or what is left at the end by its weight.",)
 
 
 def _actions(at: str, burn: Burn) -> tuple[dict[str, Any], ...]:

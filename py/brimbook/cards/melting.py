@@ -34,9 +34,15 @@ def melting_card(answer: Answer, place: str) -> dict[str, Any]:
         more=[*(_temperature(said, place, name) for name in ("melt_at", "scent_at")), ask(said, f"{at}.stir"),
               ask(said, f"{at}.room"), _temperature(said, place, "second_at"), ask(said, f"{at}.melts_at"),
               ask(said, f"{at}.vessel_at")],
-        groups=(_log(said, at, melt), _after(said, place, figures)), notes=(*melt.bench, *melt.notes),
+        groups=(_log(said, at, melt), _after(said, place, figures)), notes=(*melt.bench, *_vapor(answer, place), *melt.notes),
         cautions=cautions.MELT, drawing=drawn(said, place, melt), drawing_text=in_words(said, place, melt),
         timers=tuple({"label": due.label, "due": moment_text(due.at)} for due in melt.due))
+
+
+def _vapor(answer: Answer, place: str) -> tuple[str, ...]:
+    """What the Scent card says of a flash point that is passed: the fragrance goes in here."""
+    return tuple(note for name, figure in figures_below(answer, f"{place}.scent").items() if name.startswith("flash_")
+                 for note in figure.notes)
 
 
 def _waiting(said: Said, place: str) -> str:

@@ -7,7 +7,7 @@ from brimbook.cards.card import card, figures_below, group
 from brimbook.figure import Figure
 from brimbook.quantity import show
 from brimbook.record.said import Said
-from brimbook.steps.pot import pieces_of, pieces_stand_in
+from brimbook.steps.pot import pieces_stand_in
 from brimbook.work_out import Answer, has_own_pot, places
 
 _MARKED = "Mend the entry that is marked."
@@ -45,12 +45,13 @@ def _notes(answer: Answer, place: str, figures: dict[str, Figure]) -> tuple[str,
 
 def _by_well(answer: Answer, place: str) -> list[str]:
     """What goes into each well, first and later, where that is not all of the pot."""
-    said, pieces = answer.said, pieces_of(answer.said, place)
+    said, potful = answer.said, answer.potfuls.get(place)
     wells = [well for well in places(said, "wells")
              if well in answer.fills and (well == place or (place == "wells.0" and not has_own_pot(said, well)))]
-    if pieces is None or (pieces == 1 and len(wells) == 1):
+    vessels = 0 if potful is None else potful.vessels
+    if not vessels or (vessels == 1 and len(wells) == 1):
         return []
-    each = f" in each of {show.significant(pieces, 6, said.display)} vessels" if pieces > 1 else ""
+    each = f" in each of {show.significant(vessels, 6, said.display)} vessels" if vessels > 1 else ""
     return [f"{_name(well, len(wells))}{_poured(answer, well)}{each}." for well in wells[:_MOST_WELLS]]
 
 

@@ -12,6 +12,7 @@ from brimbook.record.said import Said
 from brimbook.shape.outline import area
 from brimbook.steps.burn_log import Burned
 from brimbook.steps.filling import Filled
+from brimbook.steps.waxes_in_pot import waxes_of
 from brimbook.steps.wicks import WickPlan
 
 _HEATS = {"paraffin": (burning.PARAFFIN_HEAT, "as n-eicosane"), "soy": (burning.ESTER_HEAT, "as stearic acid")}
@@ -40,6 +41,13 @@ class Test:
     def counted(self) -> list[Burned]:
         """The cycles whose weights and hours are known [cycles]."""
         return [burned for burned in self.cycles if burned.cycle is not None]
+
+    @property
+    def weighed(self) -> tuple[float, float] | None:
+        """The first and the newest weight of the log that nothing is wrong with, those of cycles without hours too [g and g]."""
+        sound = [each for each in self.cycles if not any(self.said.fault_at(f"{each.path}.{name}") for name in ("before", "after"))]
+        weights = [grams for each in sound for grams in (each.before, each.after) if grams is not None]
+        return (weights[0], weights[-1]) if weights else None
 
     @property
     def wicks(self) -> int:
@@ -171,7 +179,8 @@ def _drift(test: Test) -> list[Figure]:
 
 
 def _power(test: Test, rate: Figure) -> list[Figure]:
-    heat = _HEATS.get(test.said.text(f"{test.wax}.wax.kind"))
+    kinds = {test.said.text(f"{part.path}.kind") for part in waxes_of(test.said, test.wax)}
+    heat = _HEATS.get(kinds.pop()) if len(kinds) == 1 else None
     if heat is None:
         return []
     value, shown = burning.net_power(rate.value, heat[0]), f"{test.put(heat[0])} MJ/kg, {heat[1]}"

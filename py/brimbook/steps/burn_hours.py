@@ -4,10 +4,11 @@ import math
 from dataclasses import dataclass
 
 from brimbook import sources
-from brimbook.candle import burning, waxes
+from brimbook.candle import burning
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show
 from brimbook.steps.burn_figures import Test, surface
+from brimbook.steps.densities import Density, density_of
 from brimbook.steps.weighing import practice_or_yours
 
 
@@ -73,23 +74,30 @@ def _rest(test: Test) -> Figure | None:
             key, label, grams, "g", show.mass(grams, test.display), formula="as typed", numbers=test.put(grams),
             worked=f"{test.put(grams)} g", constants=(Constant(label, show.mass(grams, test.display), sources.YOURS),))
     height, area = said.value(f"{test.at}.rest_height"), surface(test.plan)
-    basis, density = _density(test)
-    if None in (height, area, density):
+    density = None if None in (height, area) else _density(test)
+    if density is None:
         return None
-    source = waxes.source_of_density(said.text(f"{test.wax}.wax.kind"), basis, density)
-    grams = burning.rest_of_wax(area, height, density)
+    grams = burning.rest_of_wax(area, height, density.value)
     return Figure(
         key, label, grams, "g", show.mass(grams, test.display), formula="surface of the wax × height ÷ 1000 × density of the wax",
-        numbers=f"{test.put(area)} × {test.put(height)} ÷ 1000 × {test.put(density)}", worked=f"{test.worked(grams)} g",
+        numbers=f"{test.put(area)} × {test.put(height)} ÷ 1000 × {test.put(density.value)}", worked=f"{test.worked(grams)} g",
         says=f"{show.mass(grams, test.display)} of wax stays at the end, {show.length(height, test.display)} high",
-        constants=(_height(test, height), Constant("Density of the wax", show.density(density, test.display), source)),
+        constants=(_height(test, height), *_told_density(test, density)),
         spread="As if the wall were upright: a vessel that narrows below holds less there.")
 
 
-def _density(test: Test) -> tuple[str, float | None]:
-    """Cold where that is known, else hot, and which of both it is."""
-    cold = test.said.value(f"{test.wax}.wax.density_set")
-    return ("poured", test.said.value(f"{test.wax}.wax.density_poured")) if cold is None else ("set", cold)
+def _density(test: Test) -> Density | None:
+    """That of all the wax in its pot, by the maker's cup where there is one: cold where that is known, else hot."""
+    cold = density_of(test.said, test.wax, "set")
+    return density_of(test.said, test.wax, "poured") if cold is None else cold
+
+
+def _told_density(test: Test, density: Density) -> tuple[Constant, ...]:
+    """The density that is put in, and what it was worked out from where it is not told itself."""
+    one = len(density.constants) == 1
+    whole = Constant("Density of the wax", show.density(density.value, test.display),
+                     density.constants[0].source if one else sources.IDENTITY)
+    return (whole,) if one else (whole, *density.constants)
 
 
 def _height(test: Test, height: float) -> Constant:
@@ -110,16 +118,16 @@ def _from_full(test: Test, wax: _Wax, rest: Figure) -> Figure:
 
 
 def _left(test: Test, wax: _Wax, rest: Figure) -> list[Figure]:
-    """The hours that are left after the cycles that count; none once it is down to its rest."""
-    burned = math.fsum(each.cycle.burned for each in test.counted)
-    left = wax.grams - rest.value - burned
+    """The hours that are left by its newest weight; none once it is down to its rest."""
+    first, newest = test.weighed
+    left = wax.grams - rest.value - (first - newest)
     if left <= 0:
         return []
     value = burning.burn_hours(left, test.rate.value)
     half = value * math.hypot(test.rate.plus_minus / test.rate.value, wax.relative * wax.grams / left)
     return [Figure(
         f"{test.at}.left", "Left to burn", value, "h", told(value, test),
-        formula="(wax when full − wax left at the end − burned so far) ÷ burn rate",
-        numbers=f"({wax.numbers} − {test.put(rest.value)} − {test.put(burned)}) ÷ {test.put(test.rate.value)}",
+        formula="(wax when full − wax left at the end − (first weight − newest weight)) ÷ burn rate",
+        numbers=f"({wax.numbers} − {test.put(rest.value)} − ({test.put(first)} − {test.put(newest)})) ÷ {test.put(test.rate.value)}",
         worked=f"{test.worked(value)} h", says=f"About {told(value, test)} are left to burn", plus_minus=half,
         plus_minus_shown=f"± {show.plus_minus(half, test.display)} h", uses=(*wax.uses, rest.key, f"{test.at}.rate"), spread=wax.spread)]

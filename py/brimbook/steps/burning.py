@@ -1,5 +1,6 @@
 """The burn test: what its log tells of rate, hours, pool and flame, beside the published limits."""
 
+import math
 from dataclasses import dataclass
 
 from brimbook.candle.burning import Rate, learn_rate
@@ -48,13 +49,22 @@ def burning(said: Said, place: str, plan: WickPlan | None, filled: Filled | None
     rate = learn_rate(counted, step) if counted and step is not None else None
     needed = needed_pool(plan)
     test = Test(said, place, at, tuple(cycles), rate, plan, filled, needed)
-    figures = (*rates(test), *hours(test), *pools(test), *tallest_flame(test))
-    return Burn(figures, verdicts(test), _due(cycles[-1]), tuple(cycles), rate, needed)
+    told = hours(test)
+    figures = (*rates(test), *told, *pools(test), *tallest_flame(test))
+    left = _hours_left(at, told)
+    return Burn(figures, verdicts(test, left == 0), _due(cycles[-1], left), tuple(cycles), rate, needed)
 
 
-def _due(newest: Burned) -> tuple[Due, ...]:
-    """While it burns a look every hour and the end; after it, when it is cold."""
+def _hours_left(at: str, told: list[Figure]) -> float | None:
+    """The hours until only so much wax is left as should stay, 0 once it is down to that; none where unknown [h]."""
+    found = {figure.key.removeprefix(f"{at}."): figure.value for figure in told}
+    return found.get("left", 0.0) if "hours" in found else None
+
+
+def _due(newest: Burned, left: float | None) -> tuple[Due, ...]:
+    """While it burns a look every hour and the end, sooner where less wax is left; after it, when it is cold, if it may be lit again."""
     if newest.burns:
-        looks = (Due("Look: flame, pool, soot", newest.lit + hour * HOUR) for hour in range(1, round(BURN)))
-        return (*looks, Due("Put it out", newest.lit + BURN * HOUR))
-    return () if newest.out is None else (Due("Cold enough to light again", newest.out + COOLING * HOUR),)
+        lasts = BURN if left is None else min(BURN, left)
+        looks = (Due("Look: flame, pool, soot", newest.lit + hour * HOUR) for hour in range(1, math.ceil(lasts)))
+        return (*looks, Due("Put it out", newest.lit + lasts * HOUR))
+    return () if newest.out is None or left == 0 else (Due("Cold enough to light again", newest.out + COOLING * HOUR),)

@@ -113,7 +113,7 @@ def _blended(said: Said, place: str, state: str, parts: tuple[WaxPart, ...], tol
     warm = tuple(dict.fromkeys(constant for each in found for constant in each[2]))
     constants = (*(_as_told(said, each.name, state, each) for each in told), *warm)
     figure = _figure(said, place, state, value, "1 ÷ sum of (share of the wax ÷ its density)", f"1 ÷ ({volumes})",
-                     (*constants, Constant("Volumes of the waxes", "add up", sources.IDENTITY)))
+                     (*constants, Constant("Volumes of the waxes", "add up", sources.IDENTITY)), spread=_all_stand(said, told))
     return Density(value, 0.0, (figure,), constants)
 
 
@@ -145,7 +145,7 @@ def _cup(said: Said, place: str, state: str) -> Figure | None:
     """The density that a cup tells, with its ±."""
     volume, empty, full, off = (said.value(f"{place}.wax.cup_{name}") for name in (*CUP, state, "error"))
     step = said.value(f"{place}.fill.readability")
-    if None in (volume, empty, full, off, step):
+    if None in (volume, empty, full, off, step) or said.fault_at(f"{place}.wax.cup_{state}"):
         return None
     if full <= empty:
         said.fault(f"{place}.wax.cup_{state}", "The full cup weighs no more than the empty one. Were the two swapped?")
@@ -185,6 +185,12 @@ def _stands(said: Said, told: _Told) -> str:
     if told.at is None or told.follows:
         return ""
     return f"It is told for {show.temperature(told.at, said.display)}: type where you pour, and it follows."
+
+
+def _all_stand(said: Said, told: list[_Told]) -> str:
+    """The same of waxes that are blended, each told for a temperature of its own."""
+    standing = [f"{each.name} for {show.temperature(each.at, said.display)}" for each in told if each.at is not None and not each.follows]
+    return f"Told hot: {', '.join(standing)}. Type where you pour, and it follows." if standing else ""
 
 
 def _as_told(said: Said, name: str, state: str, told: _Told) -> Constant:

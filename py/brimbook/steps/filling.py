@@ -1,7 +1,7 @@
 """The wax: from the well's volume to wax, fragrance and dye that come to the line together."""
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from brimbook.candle import wax
 from brimbook.figure import Constant, Figure
@@ -100,6 +100,8 @@ def _by_rule(said: Said, place: str, room: Measurement, blend: Blend, weighed: F
     by_rule = weigh_out(said, f"{place}.rule_wax", "Wax by your rule", "wax", wax.wax_by_rule(room.water, rule), None,
                         formula="water to the line × rule", numbers=f"{_put(said, room.water)} × {_put(said, rule)}",
                         constants=(constant,), uses=(f"{room.place}.volume",), verb="Your rule:")
+    # A rule is only looked at: the scale's step counts against what is weighed.
+    by_rule = replace(by_rule, notes=())
     difference = _rule_difference(said, place, room, blend, by_rule, weighed, constant)
     if not blend.load:
         return [by_rule, difference]
@@ -107,7 +109,7 @@ def _by_rule(said: Said, place: str, room: Measurement, blend: Blend, weighed: F
                           by_rule.value * blend.load, None, formula="wax by your rule × fragrance load of the wax",
                           numbers=f"{_put(said, by_rule.value)} × {_put(said, blend.load)}",
                           uses=(by_rule.key, f"{blend.place}.load_of_wax"), verb="Your rule:")
-    return [by_rule, fragrance, difference]
+    return [by_rule, replace(fragrance, notes=()), difference]
 
 
 def _rule_difference(said: Said, place: str, room: Measurement, blend: Blend, by_rule: Figure, weighed: Figure,
@@ -121,7 +123,7 @@ def _rule_difference(said: Said, place: str, room: Measurement, blend: Blend, by
     if _HEAVIEST_WAX < fits:
         says += "With this much fragrance it fits no wax: it comes above the line"
     else:
-        says += f"With this fragrance it comes to the line for a wax of {told(fits, 3, said.display)} g/mL; yours is " \
+        says += f"{'With this' if blend.load else 'Without'} fragrance it comes to the line for a wax of {told(fits, 3, said.display)} g/mL; yours is " \
                 f"{told(blend.density, 3, said.display)} g/mL {TOLD_STATE[blend.basis]}"
     return Figure(
         f"{place}.rule_difference", "Your rule beside it", difference, "–", show.percent(difference, said.display),

@@ -58,7 +58,7 @@ def melting(said: Said, place: str, blend: Blend | None, potful: Potful | None) 
     """
     at, room = f"{place}.melting", said.value(f"{place}.melting.room")
     load = (blend.load if blend is not None else said.value(f"{place}.fragrance.load")) or 0.0
-    figures, notes, due = _temperatures(said, place, load), _notes(said, place), []
+    figures, notes, due = _temperatures(said, place, load), _notes(said, place, load), []
     log = pace = None
     poured, range_ = said.value(f"{at}.poured"), melts(said, place)
     if room is not None:
@@ -66,7 +66,8 @@ def melting(said: Said, place: str, blend: Blend | None, potful: Potful | None) 
     if log is not None:
         notes += log.notes
         pace = pace_of(said, at, log, room)
-        again = poured is not None and log.newest >= poured
+        # A reading of the minute in which it was poured is of the first pour.
+        again = poured is not None and log.newest > poured
         if poured is None or again:
             told, due = _forecast(said, place, pace, load, again) if pace is not None else ([], [])
             figures += told
@@ -75,7 +76,7 @@ def melting(said: Said, place: str, blend: Blend | None, potful: Potful | None) 
     if ready is not None:
         figures.append(ready)
         due.append(Due("Burn test from", rested_at(said, place)))
-    return Melt(tuple(figures), tuple(due), _bench(said, place, load), tuple(notes), log, pace)
+    return Melt(tuple(figures), tuple(due), _bench(said, place, load, blend), tuple(notes), log, pace)
 
 
 def _temperatures(said: Said, place: str, load: float) -> list[Figure]:
@@ -172,11 +173,11 @@ def _rested(said: Said, place: str) -> Figure | None:
                   constants=(Constant("Rest", show_duration(rests, said.display), source),))
 
 
-def _bench(said: Said, place: str, load: float) -> tuple[str, ...]:
+def _bench(said: Said, place: str, load: float, blend: Blend | None) -> tuple[str, ...]:
     """The order of the work, as far as its temperatures are known."""
     at, steps = f"{place}.melting", []
     hot, scented, pours = (each(said, place) for each in (melt_at, scent_at, pour_at))
-    second, warm = (said.value(f"{at}.{name}") for name in ("second_at", "vessel_at"))
+    warm = said.value(f"{at}.vessel_at")
     stir, room = said.value(f"{at}.stir"), said.value(f"{at}.room")
     if hot is not None:
         steps.append(f"In the water bath to {show.temperature(hot, said.display)}, then off the heat.")
@@ -188,17 +189,32 @@ def _bench(said: Said, place: str, load: float) -> tuple[str, ...]:
     if pours is not None:
         before = f"Warm the vessel to {show.temperature(warm, said.display)}. " if warm is not None else ""
         steps.append(f"{before}Pour at {show.temperature(pours, said.display)}, slowly.")
-    if second is not None:
-        steps.append(f"Heat what you kept back to {show.temperature(second, said.display)} for the second pour.")
-    return tuple(steps)
+    return (*steps, *_again(said, place, blend))
 
 
-def _notes(said: Said, place: str) -> list[str]:
+def _again(said: Said, place: str, blend: Blend | None) -> tuple[str, ...]:
+    """The second pour: of wax that is kept back where the line is for set wax, of wax besides where the maker tops it up."""
+    kept = blend is not None and blend.basis == "set" and bool(blend.lost)
+    second = second_at(said, place) if kept or said.typed(f"{place}.melting.second_at") else None
+    if second is None:
+        return ()
+    shown = show.temperature(second, said.display)
+    return (f"Once that has set, heat what you kept back to {shown} for the second pour." if kept else
+            f"Once that has set, heat the wax for a top-up to {shown}.",)
+
+
+def _notes(said: Said, place: str, load: float) -> list[str]:
     """What is odd about the temperatures, and what they do to skin."""
     hot, scented, pours = (each(said, place) for each in (melt_at, scent_at, pour_at))
     shown, notes, known = (lambda celsius: show.temperature(celsius, said.display)), [], melts(said, place)
-    if hot is not None and hot > _BATH:
+    if hot is not None and hot >= _BATH:
         notes.append(f"A water bath can't reach {shown(hot)}: at {shown(_BATH)} its water boils. Type what your wax needs.")
+    if hot is not None and known is not None and hot < known[1]:
+        notes.append(f"At {shown(hot)} it may not melt all through: it melts at up to {shown(known[1])}.")
+    if not load:
+        scented = None
+    if None not in (hot, pours) and pours > hot:
+        notes.append(f"It is poured at {shown(pours)}, hotter than the wax gets, {shown(hot)}.")
     if None not in (hot, scented) and scented > hot:
         notes.append(f"Fragrance at {shown(scented)} is hotter than the wax gets, {shown(hot)}.")
     if None not in (scented, pours) and pours > scented:

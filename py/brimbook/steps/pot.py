@@ -13,11 +13,12 @@ from brimbook.steps.weighing import practice_or_yours, sum_as_weighed, weigh_out
 
 @dataclass(frozen=True)
 class Potful:
-    """All that is melted at once [g], in [mL] hot."""
+    """All that is melted at once [g], in [mL] hot; vessels are those that it is poured into, fewer where it is short [count]."""
 
     total: float
     volume: float | None
     figures: tuple[Figure, ...]
+    vessels: float = 1.0
 
 
 def pot(said: Said, place: str, blend: Blend, wells: tuple[Filled, ...]) -> Potful | None:
@@ -64,6 +65,7 @@ class _Told:
         self.each = math.fsum(well.total for well in wells)
         self.needed = pieces * self.each + left
         self.total = self.needed if melted is None else melted * blend.mass
+        self.vessels = pieces if melted is None else min(pieces, max(math.floor(self._fillable()), 0))
 
     def potful(self) -> Potful:
         """All of it [potful]."""
@@ -73,19 +75,26 @@ class _Told:
         sizes = self._sizes(volume) if volume is not None else []
         over = self._over(needed, weighed[0]) if self.melted is not None else []
         figures = (needed, *weighed, *over, *self._kept_back(), *sizes)
-        return Potful(self.total, None if volume is None else volume.value, figures)
+        return Potful(self.total, None if volume is None else volume.value, figures, self.vessels)
+
+    def _fillable(self) -> float:
+        """Vessels that all of it fills; a hair more, so that just enough is enough."""
+        return (self.total - self.left) / self.each + 1e-6
 
     def _needed(self) -> Figure:
         uses = tuple(figure.key for well in self.wells for figure in well.figures
                      if figure.key in (f"{well.place}.{name}" for name in ("wax", "fragrance", "dye")))
-        rounds = math.hypot(*(well.total * well.relative for well in self.wells)) * self.pieces / self.needed
+        # A cup of wax that is off makes every well off alike; the wells' own volumes are off each for itself.
+        cup = self.blend.relative
+        volumes = [well.total * math.sqrt(max(well.relative**2 - cup**2, 0.0)) for well in self.wells]
+        rounds = math.hypot(*volumes, self.each * cup) * self.pieces / self.needed
         return weigh_out(
             self.said, f"{self.at}.needed", "Needed in the pot", "needed in the pot", self.needed, rounds,
             formula="all for one vessel × vessels + what stays in the pot",
             numbers=f"{self._each([well.total for well in self.wells])} × {self._put(self.pieces)} + {self._put(self.left)}", uses=uses, verb="In all",
             constants=(practice_or_yours(self.said, f"{self.at}.left", "Stays in the pot and on tools",
                                          show.mass(self.left, self.said.display)),),
-            spread="± from the volumes of the wells.")
+            spread=f"± from the volumes of the wells{', and from the cup of wax that you weighed' if cup else ''}.", thing="blend")
 
     def _weighed(self, needed: Figure) -> list[Figure]:
         """Wax, each wax by itself, fragrance, dye, and their sum."""
@@ -127,24 +136,24 @@ class _Told:
         vessels = (self.total - self.left) / self.each
         if vessels <= 0:
             return []
-        whole = math.floor(vessels + 1e-6)
+        whole = math.floor(self._fillable())
         shown = f"{whole} vessel{'' if whole == 1 else 's'}" if whole else "none"
         return [Figure(
             f"{self.at}.fills", "It fills", vessels, "pieces", shown,
             "(all in the pot − what stays in it) ÷ all for one vessel, whole vessels of it",
-            f"({self._put(self.melted)} × {mass} − {self._put(self.left)}) ÷ {self._each([well.total for well in self.wells])}", says=f"It fills {shown}",
+            f"({self._put(self.melted)} × {mass} − {self._put(self.left)}) ÷ {self._each([well.total for well in self.wells])}", says=f"It fills {shown if whole else 'no vessel'}",
             worked=show.significant(vessels, 5, self.said.display), uses=(wax.key,))]
 
     def _kept_back(self) -> list[Figure]:
         last = [(well, well.top_up) for well in self.wells if well.top_up > 0]
-        if not last:
+        if not last or not self.vessels:
             return []
-        grams = self.pieces * math.fsum(some for _, some in last)
+        grams = self.vessels * math.fsum(some for _, some in last)
         uses = tuple(figure.key for well, _ in last for figure in well.figures if figure.key == f"{well.place}.first_pour")
         return [weigh_out(
             self.said, f"{self.at}.kept_back", "For the pours after the first", "for the pours after the first", grams, None,
-            formula="(all for one vessel − its first pour) × vessels", numbers=f"{self._each([some for _, some in last])} × {self._put(self.pieces)}", uses=uses,
-            verb="Keep back", whole=self.total)]
+            formula="(all for one vessel − its first pour) × vessels", numbers=f"{self._each([some for _, some in last])} × {self._put(self.vessels)}", uses=uses,
+            verb="Keep back", whole=self.total, thing="wax")]
 
     def _volume(self, wax: Figure) -> Figure:
         value = self.total / self.blend.mass * self.blend.hot

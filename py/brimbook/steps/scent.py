@@ -60,9 +60,9 @@ def scent(said: Said, place: str, blend: Blend | None, potful: Potful | None = N
     figures = [whole]
     for part in scents:
         figures += _shares(said, at, part, blend, whole)
-        if potful is not None and len(scents) > 1:
+        if potful is not None and len(scents) > 1 and blend.load:
             figures.append(_weight(said, at, part, potful, whole))
-    return [*figures, *_limits(said, place, scents, blend), *_flashes(said, place, scents), *_density(said, place, scents),
+    return [*figures, *_limits(said, place, scents, blend), *_flashes(said, place, scents, blend), *_density(said, place, scents),
             *sensitizing(said, at, scents)]
 
 
@@ -239,8 +239,8 @@ def _at_most(said: Said, share: float) -> str:
     return show.percent(math.floor(share * steps * (1 + 1e-9)) / steps, said.display, decimals)
 
 
-def _flashes(said: Said, place: str, scents: tuple[Part, ...]) -> list[Figure]:
-    goes_in, figures = scent_at(said, place), []
+def _flashes(said: Said, place: str, scents: tuple[Part, ...], blend: Blend) -> list[Figure]:
+    goes_in, figures = scent_at(said, place) if blend.load else None, []
     for part in scents:
         flash, cup = said.value(f"{part.path}.flash"), said.value(f"{part.path}.flash_cup")
         if None not in (flash, cup):

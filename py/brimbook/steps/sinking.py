@@ -51,7 +51,7 @@ class _Told:
             self.said, f"{self.place}.top_up", "A top-up takes", "to top it up, hot to the line", grams, None,
             formula="what it shrinks × density of the blend, hot", numbers=f"{self._put(sink.value)} × {self._put(self.hot)}",
             uses=(sink.key, self.densities[0]), verb="Once it has set, pour",
-            whole=self.room.volume * self.hot,
+            whole=self.room.volume * self.hot, thing="wax",
             spread="Not in the pot: melt that much more if you want to top it up.")]
 
     def set(self) -> list[Figure]:
@@ -72,7 +72,7 @@ class _Told:
         value = wax.sink(self.room.volume if hot else self.room.volume * self.cold / self.hot, self.hot, self.cold)
         start = told(self.room.volume) + ("" if hot else f" × {told(self.cold)} ÷ {told(self.hot)}")
         shown, share = show.volume(value, self.said.display), show.percent(self.blend.lost, self.said.display)
-        says = (f"As it sets it sinks by {shown}, {share} of the hot volume: keep some back to top it up" if hot else
+        says = (f"As it sets it sinks by {shown}, {share} of the hot volume: the wax to top it up is not in the pot" if hot else
                 f"Hot, it would stand {shown} above the line: pour to the line, top up with the rest as it sets")
         return Figure(
             f"{self.place}.sink", "Shrinks as it sets", value, "mL", shown,
@@ -91,7 +91,7 @@ class _Told:
     def _pour(self, number: int, grams: float, formula: str, numbers: str, uses: tuple[str, ...]) -> Figure:
         name, label, noun = _POURS[number - 1]
         return weigh_out(self.said, f"{self.place}.{name}", label, noun, grams, None, formula=formula, numbers=numbers, uses=uses,
-                         verb="Pour", whole=self.room.volume * self.cold)
+                         verb="Pour", whole=self.room.volume * self.cold, thing="wax")
 
     def _missing(self, count: int) -> Figure:
         value = contraction.missing_after(count, self.room.volume, self.blend.lost)
@@ -101,7 +101,7 @@ class _Told:
             f"{self.place}.missing", "Still missing then", value, "mL", shown,
             f"volume to the line × (what it shrinks, of the hot volume){power}",
             f"{self._put(self.room.volume)} × {self._put(self.blend.lost)}{power}",
-            says=f"Once that has set, {shown} are still missing: top it up with what is left",
+            says=f"Once that has set, {shown} is still missing: top it up with what is left",
             worked=f"{show.significant(value, 6, self.said.display)} mL", uses=(f"{self.room.place}.volume", self.shrinks))
 
     def _put(self, number: float) -> str:

@@ -15,20 +15,28 @@ _TOO_SOON, _PATIENCE = 1.0, 1.25
 # A pool this near to the width it needs has reached it.
 _REACHED = 0.95
 _TRIM_SLACK = 1.0
+# Topping up adds what the wax shrank, at most so many times what was poured.
+_TOPPED_UP = 1.25
 LAST_WORD = "Read the standard, and have a lab test what you sell: nothing here is a certificate."
 _FOR_A_LAB = ("For a lab to try too: no second flame for more than 10 s, no lighting again by itself, steady on a slope of 10°, a "
               "vessel that is whole to the end (EN 15493 and ASTM F2417, second hand).")
+_DOWN = "By its weight it is down to the wax that should stay:"
+_PUT_OUT = f"{_DOWN} put it out now, and don't light it again. Try anything else with a fresh candle."
+_NEVER_AGAIN = f"{_DOWN} don't light it again. Try anything else with a fresh candle."
 _SOOT_BY_LAB = "Soot by eye is a hint only: EN 15426 has a lab measure it."
 
 
-def verdicts(test: Test) -> tuple[str, ...]:
+def verdicts(test: Test, down: bool = False) -> tuple[str, ...]:
     """Sentences for the maker, the most useful first [texts].
 
     test: with its log [test].
+    down: has it burned down to the wax that should stay [yes or no]?
     """
-    if not any(each.cycle is not None or each.pool is not None for each in test.cycles) and not _signs_hot(test):
+    seen = any(each.cycle is not None or each.pool is not None for each in test.cycles)
+    if not (seen or _signs_hot(test) or _signs_cold(test)):
         return ()
-    return (*_next(test), *_too_much(test), *_flame(test), *_after_smoke(test), *_departures(test), _FOR_A_LAB, LAST_WORD)
+    stop = (_PUT_OUT if test.cycles[-1].burns else _NEVER_AGAIN,) if down else ()
+    return (*stop, *_next(test, down), *_odd(test), *_flame(test), *_after_smoke(test), *_departures(test), _FOR_A_LAB, LAST_WORD)
 
 
 def _value(test: Test, burned: Burned, name: str) -> Any:
@@ -47,7 +55,7 @@ def _signs_hot(test: Test) -> list[str]:
         if (_value(test, each, "flame") or 0) >= standards.FLAME_EN - _BY_EYE:
             found.append("a tall flame")
         if wall is not None and wall >= standards.SKIN_BLISTER:
-            found.append(f"a wall of {show.temperature(wall, test.display)}, too hot to hold")
+            found.append(f"a wall too hot to hold ({show.temperature(wall, test.display)})")
         signs += [f"{sign} in cycle {each.number}" for sign in found]
     return signs
 
@@ -81,24 +89,26 @@ def _patience(test: Test) -> float:
     return min(burning.hours_by_rule(test.needed) * _PATIENCE, standards.BURN)
 
 
-def _next(test: Test) -> list[str]:
+def _next(test: Test, down: bool) -> list[str]:
     """What to try next, in words."""
     hot, cold = _signs_hot(test), _signs_cold(test)
     told = f"Seen: {_listed([*hot, *cold])}." if hot or cold else ""
     if hot and cold:
         return [f"{told} They point both ways: trim the wick to {_trim(test)}, and burn it once more before you change it."]
     if hot:
-        fewer = ", or one wick less" if test.wicks > 1 else ""
-        return [f"{told} Trim the wick to {_trim(test)} and try again; if it comes back, a wick one size down{fewer}, or farther from "
-                "the wall (common practice, no source)."]
+        fewer = ", or one wick less, or farther from the wall" if test.wicks > 1 else ""
+        return [f"{told} Trim the wick to {_trim(test)} and try again; if it comes back, a wick one size down{fewer} (common practice, "
+                "no source)."]
     if cold:
         drowned = ", or less fragrance" if any("drowned" in sign for sign in cold) else ""
-        return [f"{told} Try a wick one size up, or one wick more, or closer to the wall{drowned} (common practice, no source)."]
-    return _unclear(test)
+        return [f"{told} Try a wick one size up, or one wick more{drowned} (common practice, no source)."]
+    return _unclear(test, down)
 
 
-def _unclear(test: Test) -> list[str]:
+def _unclear(test: Test, down: bool) -> list[str]:
     newest = _newest_pool(test)
+    if down:
+        return ["The pool reached the wall, and nothing calls for another wick."] if newest and _reaches(test, newest) else []
     if newest is None:
         return ["Look at the pool before you put it out: whether it reaches the wall tells if the wick is large enough."]
     if not _reaches(test, newest):
@@ -117,10 +127,32 @@ def _trim(test: Test) -> str:
     return f"{show.length(6.0, test.display)}" if test.display.length == "mm" else "1/4 in"
 
 
-def _too_much(test: Test) -> list[str]:
-    burned = sum(each.cycle.burned for each in test.counted)
-    too_much = test.filled is not None and burned > test.filled.total
-    return ["More has burned than the vessel holds by its fill: check the weights."] if too_much else []
+def _odd(test: Test) -> list[str]:
+    """What can't be: more burned than there was, more wax than fits, a pool wider than its vessel."""
+    first, newest = test.weighed or (0.0, 0.0)
+    too_much = test.filled is not None and first - newest > test.filled.total
+    return [*(["More has burned than the vessel holds by its fill: check the weights."] if too_much else []), *_held(test),
+            *_wide(test)]
+
+
+def _held(test: Test) -> list[str]:
+    """More wax by the vessel's own weight than it holds: even a topped-up one holds less."""
+    vessel, first = test.said.value(f"{test.at}.vessel_weight"), next((each.before for each in test.cycles if each.before is not None), None)
+    if None in (vessel, first) or test.filled is None or first - vessel <= test.filled.total * _TOPPED_UP:
+        return []
+    by_weight, by_fill = (show.mass(grams, test.display) for grams in (first - vessel, test.filled.total))
+    return [f"By its weights the vessel held {by_weight} of wax, by its fill {by_fill}: check the empty and the first weight."]
+
+
+def _wide(test: Test) -> list[str]:
+    """A pool that is wide enough for the whole surface, and yet was not seen at the wall."""
+    odd = [each.number for each in test.cycles if each.reached == "no" and each.pool is not None and test.needed is not None
+           and each.pool > test.needed]
+    if not odd:
+        return []
+    told = _cycles(odd)
+    return [f"{told[0].upper()}{told[1:]}: a pool that wide would be at the wall if its wick stood where it should. Check its width, "
+            "and where the wick stands."]
 
 
 def _flame(test: Test) -> list[str]:
@@ -176,4 +208,4 @@ def _departures(test: Test) -> list[str]:
 
 
 def _cycles(numbers: list[int]) -> str:
-    return f"cycle {numbers[0]}" if len(numbers) == 1 else f"cycles {', '.join(str(number) for number in numbers[-6:])}"
+    return f"cycle {numbers[0]}" if len(numbers) == 1 else f"cycles {_listed([str(number) for number in numbers])}"

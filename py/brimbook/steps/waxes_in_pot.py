@@ -36,8 +36,8 @@ def waxes_of(said: Said, place: str) -> tuple[WaxPart, ...]:
     """
     count = said.count(f"{place}.wax.blended")
     if count > MOST_BLENDED:
-        said.fault(f"{blended_path(place, MOST_BLENDED)}.share", f"At most {MOST_BLENDED} waxes are blended into the first. "
-                   "Remove this one.")
+        _mark(said, f"{blended_path(place, MOST_BLENDED)}.share", f"At most {MOST_BLENDED} waxes are blended into the first. "
+              "Remove this one.")
         return ()
     typed = [row for row in range(count) if said.typed(f"{blended_path(place, row)}.share")]
     shares = [said.value(f"{blended_path(place, row)}.share") for row in typed]
@@ -46,13 +46,19 @@ def waxes_of(said: Said, place: str) -> tuple[WaxPart, ...]:
     total = math.fsum(shares)
     if total > 1 + 1e-9:
         told = show.significant(total * 100, 6, said.display)
-        said.fault(f"{blended_path(place, typed[-1])}.share", f"The waxes blended in come to {told} % of all the wax. Together they "
-                   "are at most 100 %.")
+        _mark(said, f"{blended_path(place, typed[-1])}.share", f"The waxes blended in come to {told} % of all the wax. Together they "
+              "are at most 100 %.")
         return ()
     rest = 1 - total
     first = [WaxPart(f"{place}.wax", 1, name_of_wax(said, f"{place}.wax"), rest)] if rest > 1e-9 else []
     return (*first, *(WaxPart(blended_path(place, row), row + 2, name_of_wax(said, blended_path(place, row)), share)
                       for row, share in zip(typed, shares) if share))
+
+
+def _mark(said: Said, path: str, sentence: str) -> None:
+    """Several steps ask for the waxes: what is wrong with them is told once."""
+    if not said.fault_at(path):
+        said.fault(path, sentence)
 
 
 def blended_path(place: str, row: int) -> str:

@@ -11,7 +11,7 @@ COARSE = 0.05
 
 def weigh_out(said: Said, key: str, label: str, noun: str, grams: float, relative: float | None, formula: str,
               numbers: str, uses: tuple[str, ...] = (), constants: tuple[Constant, ...] = (), verb: str = "Weigh",
-              notes: tuple[str, ...] = (), spread: str = "± from the volume alone.", whole: float | None = None) -> Figure:
+              notes: tuple[str, ...] = (), spread: str = "± from the volume alone.", whole: float | None = None, thing: str = "") -> Figure:
     """The figure of one ingredient to weigh [figure].
 
     said: the record as understood [said].
@@ -28,6 +28,7 @@ def weigh_out(said: Said, key: str, label: str, noun: str, grams: float, relativ
     notes: what else the maker should know of it [texts].
     spread: where its ± comes from [text].
     whole: all that is weighed of it in the end, where this is a part: the scale's step counts against that [g].
+    thing: what the scale's step is told of, where the noun is more than a name [text].
     """
     plus_minus = None if relative is None else grams * relative
     # A ± finer than the scale's own step says nothing at the bench.
@@ -37,7 +38,7 @@ def weigh_out(said: Said, key: str, label: str, noun: str, grams: float, relativ
         says=f"{verb} {show.mass(grams, said.display)} {noun}", plus_minus=plus_minus,
         worked=f"{show.significant(grams, 5, said.display)} g",
         plus_minus_shown=show.mass_plus_minus(plus_minus, said.display) if telling else "", constants=constants,
-        uses=uses, spread=spread if telling else "", notes=(*notes, *_coarse_notes(said, grams if whole is None else whole, noun)))
+        uses=uses, spread=spread if telling else "", notes=(*notes, *_coarse_notes(said, grams if whole is None else whole, thing or noun)))
 
 
 def _coarse_notes(said: Said, grams: float, noun: str) -> tuple[str, ...]:

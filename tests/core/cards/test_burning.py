@@ -137,3 +137,9 @@ def test_a_second_well_has_its_own_test():
 
 def test_every_note_is_a_sentence():
     assert all(note[-1] in ".?" for note in notes(page()))
+
+
+def test_with_the_size_of_the_wax_known_it_asks_for_its_density():
+    record = vessel(wells__0__burning={"cycles": LOG}, wells__0__outline={"across": "60 mm"}, wells__0__wax={"kind": "own"})
+    (shown,) = (each for each in sheet(record)["cards"] if each["id"] == "burning")
+    assert any("type the density of the wax on the Wax card" in note for note in shown["notes"])

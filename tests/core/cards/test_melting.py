@@ -97,3 +97,11 @@ def test_its_cautions_say_the_bath_the_lid_and_the_skin():
     for words in ("water bath", "thermometer", "lid on", "a water jet never", "do not pull it off", "55 °C", "data sheet", "steam"):
         assert words in told
     assert len(found) == 4
+
+
+def test_a_flash_point_that_is_passed_is_told_where_the_fragrance_goes_in():
+    scents = [{"name": "Fig", "flash": "70 °C"}, {"name": "Moss", "flash": "120 °C"}]
+    made = put(record(), "wells.0.fragrance.scents", scents)
+    told = [note for note in card(made)["notes"] if "no flame and no spark" in note]
+    assert len(told) == 1 and told[0].startswith("Fig goes in at 75 °C")
+    assert not any("spark" in note for note in card(put(made, "wells.0.fragrance.load", "0"))["notes"])

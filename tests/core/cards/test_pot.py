@@ -75,3 +75,12 @@ def test_a_page_of_wells_is_told_in_part():
     record = vessel(wells__0__batch__pieces="2")
     record["wells"] += [{"fill": {"readings": [{"water": "150 g"}]}, "pot": "first"}] * 100
     assert sum(note.startswith("Well ") for note in card(record)["notes"]) == 12
+
+
+def test_a_pot_that_is_short_tells_its_pours_for_what_it_fills():
+    record = two_wells(wells__0__basis="set", wells__0__batch__pieces="3", wells__0__batch__melted="800 g")
+    notes = card(record)["notes"]
+    assert "It fills 2 vessels." in notes and any(note.endswith("in each of 2 vessels.") for note in notes)
+    assert not any("3 vessels" in note for note in notes)
+    nothing = card(put(record, "wells.0.batch.melted", "20 g"))["notes"]
+    assert not any(note.startswith(("Well 1", "Keep back")) for note in nothing)

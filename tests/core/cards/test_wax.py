@@ -78,7 +78,7 @@ def test_the_cup_tells_both_densities():
 def test_pours_are_told_in_their_order():
     (note,) = (note for note in card(vessel(wells__0__basis="set"))["notes"] if note.startswith("Pour"))
     assert note == ("Pour 261 g first, hot to the line. Pour 16 g more once it has set, hot to the line. Once that has set, 1.2 mL "
-                    "are still missing: top it up with what is left.")
+                    "is still missing: top it up with what is left.")
     assert not any(note.startswith("Pour") for note in card(vessel())["notes"])
 
 

@@ -203,3 +203,15 @@ def test_the_numbers_work_out_for_every_way_of_reading(how, texts):
         assert not understand(each, display_of(whole(how))).faults
         for figure in figures(each, **how).values():
             works_out(figure, how.get("decimal") == "comma")
+
+
+def test_waxes_that_come_to_too_much_are_told_once():
+    record = blended({**BEESWAX, "share": "70 %"}, {**BEESWAX, "share": "50 %"}, wells__0__burning={"cycles": [{"minutes": "4 h"}]})
+    assert len(sheet(record)["faults"]) == 1
+
+
+def test_a_blend_says_what_its_hot_densities_are_told_for():
+    spread = told("density_poured", blended(BEESWAX))["working"]["spread"]
+    assert "Soy wax for 80 °C, Beeswax for 98 °C" in spread
+    assert told("density_poured", blended(BEESWAX, wells__0__melting__pour_at="70 °C"))["working"]["spread"] == ""
+    assert told("density_set", blended(BEESWAX))["working"]["spread"] == ""

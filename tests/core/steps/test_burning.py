@@ -4,7 +4,7 @@ import pytest
 from burns import AT, FILLED, LOG, burn, faults, plan
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from vessels import ANYTHING, DISPLAYS, vessel
+from vessels import ANYTHING, DISPLAYS, figures, vessel
 
 from brimbook.figure import Figure
 from brimbook.quantity.moments import read_moment
@@ -153,3 +153,59 @@ def test_a_faulty_step_leaves_the_rate_out():
 def test_no_shape_of_a_log_is_too_odd(bent):
     burning(understand(vessel(wells__0__burning=bent), Display()), "wells.0", plan(2), FILLED)
     burning(understand(vessel(wells__0__burning={"cycles": [bent, LOG[0], bent]}), Display()), "wells.0", None, None)
+
+
+def test_what_burned_in_a_cycle_without_hours_is_gone_too():
+    """570 to 500 g untimed, then 20 g in 4 h: 200 − 40 − 90 = 70 g are left at 5 g/h."""
+    untimed = [{"before": "570 g", "after": "500 g"}, {"minutes": "4 h", "after": "480 g"}]
+    figures = burn(untimed, rest="weight", rest_weight="40 g")[2]
+    assert figures["hours"].value == pytest.approx(160 / 5) and figures["left"].value == pytest.approx(70 / 5)
+
+
+def test_a_faulty_weight_is_not_the_newest():
+    log = [{"minutes": "4 h", "before": "570 g", "after": "550 g"}, {"minutes": "4 h", "after": "590 g"}]
+    assert burn(log, rest="weight", rest_weight="40 g")[2]["left"].value == pytest.approx((200 - 40 - 20) / 5)
+
+
+def test_it_is_put_out_sooner_where_less_wax_is_left():
+    """60 g burned of 200 at 5 g/h: with 130 g to stay 10 g are left, 2 h."""
+    log = [{"minutes": "12 h", "before": "570 g", "after": "510 g"}, {"lit_at": "2026-11-03T09:00"}]
+    due = burn(log, rest="weight", rest_weight="130 g")[1].due
+    assert [(each.label, round((each.at - due[0].at) / 3600, 6)) for each in due] == [("Look: flame, pool, soot", 0), ("Put it out", 1)]
+    assert len(burn(log, rest="weight", rest_weight="40 g")[1].due) == 4
+
+
+def test_what_is_down_to_its_rest_is_never_told_to_be_lit_again():
+    log = [{"lit_at": "2026-11-01T10:00", "out_at": "2026-11-01T14:00", "before": "570 g", "after": "550 g"}]
+    found = burn(log, rest="weight", rest_weight="190 g")[1]
+    assert found.due == () and "don't light it again" in found.verdicts[0]
+    lit = burn([*log, {"lit_at": "2026-11-03T09:00"}], rest="weight", rest_weight="190 g")[1]
+    assert "put it out now" in lit.verdicts[0] and [each.label for each in lit.due] == ["Put it out"]
+    assert burn(log, rest="weight", rest_weight="40 g")[1].due[0].label == "Cold enough to light again"
+    reached = burn([{**log[0], "reached": "wall"}], rest="weight", rest_weight="190 g")[1]
+    assert not any("go on to the last cycle" in each for each in reached.verdicts)
+
+
+def test_what_stays_weighs_as_the_wax_that_is_in_it():
+    """36 cm² × 13 mm of all the wax: by the cup, or by the volumes of a blend."""
+    wax = {"kind": "own", "cup_volume": "200 mL", "cup_empty": "12 g", "cup_set": "196 g"}
+    rest = _in_full(wax)
+    assert rest["value"] == pytest.approx(36 * 1.3 * 0.92, rel=1e-3) and rest["working"]["constants"][1]["shown"] == "0.92 g/mL"
+    half = {"kind": "soy", "density_set": "0.92 g/mL", "blended": [{"kind": "beeswax", "share": "50 %", "density_set": "0.96 g/mL"}]}
+    assert _in_full(half)["value"] == pytest.approx(36 * 1.3 / (0.5 / 0.92 + 0.5 / 0.96), rel=1e-3)
+
+
+def test_the_heat_of_a_blend_is_not_told_as_that_of_its_first_wax():
+    half = {"kind": "soy", "density_set": "0.92 g/mL", "blended": [{"kind": "beeswax", "share": "50 %", "density_set": "0.96 g/mL"}]}
+    assert "wells.0.burning.power" not in figures(_full(half))
+    assert "wells.0.burning.power" in figures(_full({**half, "blended": []}))
+
+
+def _full(wax):
+    return vessel(wells__0__burning={"cycles": LOG}, wells__0__wax=wax, wells__0__basis="set",
+                  wells__0__outline={"shape": "rectangle", "across": "60 mm", "other": "60 mm"})
+
+
+def _in_full(wax):
+    return figures(_full(wax))["wells.0.burning.rest"]
+

@@ -5,7 +5,7 @@ import re
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from vessels import figures, good_vessels, put, vessel
+from vessels import figures, good_vessels, put, sheet, vessel
 
 from brimbook.work_out import work_out
 
@@ -147,3 +147,14 @@ def test_a_well_without_a_cast_is_worked_out_all_the_same():
     record = vessel()
     record["casts"] = []
     assert figures(record)["wells.0.wax"]["shown"] == "246 g"
+
+
+def test_a_rule_beside_wax_without_fragrance_does_not_speak_of_fragrance_in_it():
+    assert "Without fragrance it comes" in told("rule_difference", wells__0__fragrance__load="0")["says"]
+    assert "With this fragrance it comes" in told("rule_difference")["says"]
+
+
+def test_the_scale_is_told_once_of_each_thing_that_is_weighed():
+    """The rule's own fragrance is only looked at."""
+    (wax,) = (card for card in sheet(vessel(wells__0__basis="set"))["cards"] if card["id"] == "wax")
+    assert len([note for note in wax["notes"] if "of this fragrance" in note]) == 1

@@ -41,9 +41,37 @@ def test_the_order_at_the_bench():
     assert melt(melting__vessel_at="40 °C", melting__second_at="66 °C").bench == (
         "In the water bath to 80 °C, then off the heat.", "At 75 °C the fragrance, then stir slowly for 2 min.",
         "Fragrance from the room takes the pot from 75 °C to about 72 °C.",
-        "Warm the vessel to 40 °C. Pour at 60 °C, slowly.", "Heat what you kept back to 66 °C for the second pour.")
+        "Warm the vessel to 40 °C. Pour at 60 °C, slowly.", "Once that has set, heat the wax for a top-up to 66 °C.")
     assert melt(fragrance__load="0 %").bench == ("In the water bath to 80 °C, then off the heat.", "Pour at 60 °C, slowly.")
     assert "about 161 °F" in melt(display=Display(temperature="F")).bench[2]
+
+
+def test_a_line_for_set_wax_has_a_second_pour_at_the_bench():
+    """It is kept back, and heated to what is usual, whether the maker typed that or not."""
+    assert melt(basis="set").bench[-1] == "Once that has set, heat what you kept back to 65 °C for the second pour."
+    assert melt(basis="set", melting__second_at="66 °C").bench[-1].endswith("to 66 °C for the second pour.")
+    assert not any("top-up" in each or "kept back" in each for each in melt().bench)
+
+
+def test_without_fragrance_no_note_speaks_of_it():
+    notes = " ".join(melt(fragrance__load="0 %", melting__melt_at="70 °C", melting__pour_at="78 °C").notes)
+    assert "ragrance" not in notes and "poured at 78 °C, hotter than the wax gets, 70 °C" in notes
+
+
+def test_wax_that_is_not_heated_through_is_told():
+    told = "At 55 °C it may not melt all through: it melts at up to 57 °C."
+    assert told in melt(melting__melt_at="55 °C").notes and not any("melt all" in note for note in melt(melting__melt_at="57 °C").notes)
+    assert any("up to 62 °C" in note for note in melt(melting__melt_at="60 °C", melting__melts_at="62 °C").notes)
+
+
+def test_a_bath_does_not_reach_where_its_water_boils():
+    assert any("water bath can't reach" in note for note in melt(melting__melt_at="100 °C").notes)
+    assert not any("water bath can't reach" in note for note in melt(melting__melt_at="99 °C").notes)
+
+
+def test_a_reading_in_the_minute_of_the_pour_asks_for_no_second_one():
+    found = melt(*FALLING, ("10:40", "60"), melting__poured="2026-11-24T10:40")
+    assert list(due(found)) == ["Burn test from"] and not any("warm it up again" in note for note in found.notes)
 
 
 def test_one_reading_tells_no_pace_and_says_so():

@@ -143,3 +143,25 @@ def test_the_numbers_work_out_for_every_way_of_reading(how, melted):
                        wells__0__batch__capacity="310 mL", wells__0__batch__left="7.5 g")
     for figure in figures(record, **how).values():
         works_out(figure, how.get("decimal") == "comma")
+
+
+def test_a_pot_that_is_short_keeps_back_no_more_than_it_fills():
+    """500 g and 30 g are 530 g: one vessel of 278 g; 50 g fill none, and nothing is kept back of them."""
+    short = vessel(wells__0__basis="set", wells__0__batch__pieces="3", wells__0__batch__melted="500 g")
+    top_up = work_out(short).fills["wells.0"].top_up
+    assert batch(short)["fills"]["shown"] == "1 vessel" and batch(short)["kept_back"]["value"] == pytest.approx(top_up)
+    none = put(short, "wells.0.batch.melted", "50 g")
+    assert "kept_back" not in batch(none) and batch(none)["fills"]["says"] == "It fills no vessel"
+    plenty = put(short, "wells.0.batch.melted", "5 kg")
+    assert batch(plenty)["kept_back"]["value"] == pytest.approx(3 * top_up)
+
+
+def test_a_cup_that_is_off_makes_every_well_off_alike():
+    """Two wells of one cup are together as far off as one well as large, the rest is each well's own."""
+    cup = {"cup_volume": "200 mL", "cup_empty": "12 g", "cup_poured": "186 g", "cup_set": "196 g", "cup_error": "5 mL"}
+    record = put(two_wells(wells__0__batch__left="0"), "wells.0.wax", {"kind": "soy", **cup})
+    found = work_out(record)
+    needed = found.figures["wells.0.batch.needed"]
+    assert needed.plus_minus / needed.value == pytest.approx(min(each.relative for each in found.fills.values()), rel=0.02)
+    assert needed.plus_minus / needed.value >= found.blends["wells.0"].relative and "cup of wax" in needed.spread
+    assert "cup" not in batch(two_wells(casts__0__pieces="9"))["needed"]["working"]["spread"]

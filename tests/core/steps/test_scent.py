@@ -204,3 +204,9 @@ def test_every_leaf_of_a_scent_is_filled_in_a_full_vessel():
     record = full_vessel()
     scent = record["wells"][0]["fragrance"]["scents"][0]
     assert set(LEAVES) < set(scent) and scent["sensitizers"][0]["class"] == "1"
+
+
+def test_without_fragrance_none_goes_in_and_none_is_weighed():
+    found = figures(scented(JUNIPER, CEDAR, wells__0__fragrance__load="0"))
+    assert not any("goes in" in note for card in sheet(scented(JUNIPER, CEDAR, wells__0__fragrance__load="0"))["cards"] for note in card["notes"])
+    assert f"{AT}flash_1" in found and f"{AT}weight_1" not in found

@@ -2,7 +2,7 @@
 
 import pytest
 from hypothesis import given, settings
-from vessels import figures, good_vessels, put, vessel
+from vessels import figures, good_vessels, put, sheet, vessel
 
 from brimbook.work_out import work_out
 
@@ -70,3 +70,17 @@ def test_what_does_not_shrink_is_poured_once():
 def test_hot_wax_of_unknown_density_has_no_pours():
     told = found(wells__0__wax__density_poured="", wells__0__basis="set")
     assert told["wax"]["shown"] and "first_pour" not in told and "sink" not in told
+
+
+def test_the_top_up_of_a_hot_line_is_never_told_as_kept_back():
+    """All of the pot comes to the line hot: keeping some back would leave it short."""
+    says = found()["sink"]["says"]
+    assert "not in the pot" in says and "keep" not in says
+
+
+def test_a_coarse_scale_is_told_in_words_that_can_be_read():
+    record = put(vessel(wells__0__basis="set"), "wells.0.fill.readings.0.water", "9 g")
+    notes = [note for figure in figures(record).values() for note in figure["working"].get("notes", ())]
+    notes += [note for card in sheet(record)["cards"] for note in card["notes"]]
+    coarse = [note for note in notes if "ne step of your scale" in note]
+    assert coarse and not any(words in note for note in coarse for words in ("this first", "this more", "this for", "this needed"))

@@ -107,3 +107,30 @@ def test_more_than_there_was_can_t_have_burned():
 def test_every_verdict_is_a_sentence():
     for told in said(*LOG, cycle(before="", after="500 g", soot="much", wall="70 °C", after_smoke="40", flame="90 mm"), room="35 °C"):
         assert told[0].isupper() and told[-1] in ".?"
+
+
+def test_a_drowned_wick_alone_is_worth_a_word():
+    assert "one size up" in first({"minutes": "1 h", "wick_looks": "drowned"})
+
+
+def test_cycles_are_listed_as_one_would_say_them():
+    told = said(*(cycle(minutes="6 h", before=f"{600 - 20 * row} g", after=f"{580 - 20 * row} g") for row in range(3)))
+    assert any(each.startswith("Cycles 1, 2 and 3 burned for more than 4 h") for each in told)
+
+
+def test_one_wick_alone_is_never_told_to_move_along_the_wall():
+    """In the middle it is as far from the wall as it can be, and nearer would heat the wall."""
+    for sign in ({"soot": "much"}, {"reached": "no"}):
+        assert "the wall (common" not in first(cycle(**sign)) and "closer to the wall" not in first(cycle(**sign), wicks=plan(2))
+    assert "farther from the wall" in first(cycle(soot="much"), wicks=plan(2))
+
+
+def test_a_vessel_that_held_more_than_it_can_is_questioned():
+    assert any("held 270 g of wax, by its fill 200 g" in each for each in said(cycle(), vessel_weight="300 g"))
+    assert not any("by its fill" in each for each in said(cycle(), vessel_weight="330 g"))
+
+
+def test_a_pool_too_wide_to_be_short_of_the_wall_is_questioned():
+    assert any(each.startswith("Cycle 1: a pool that wide") for each in said(cycle(reached="no", pool="90 mm"), wicks=plan()))
+    assert not any("that wide" in each for each in said(cycle(reached="no", pool="60 mm"), wicks=plan()))
+    assert not any("that wide" in each for each in said(cycle(reached="wall", pool="90 mm"), wicks=plan()))
