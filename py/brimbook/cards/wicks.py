@@ -11,6 +11,8 @@ from brimbook.quantity import show
 from brimbook.record.fields import Choice
 from brimbook.record.said import Said
 from brimbook.shape.covering import pool
+from brimbook.shape.inside import room
+from brimbook.shape.outline import is_convex
 from brimbook.steps import cautions
 from brimbook.steps.wax_surface import SIZES, shape_of, usual_size
 from brimbook.steps.wicks import WickPlan, from_edges, tried, usual_count
@@ -82,7 +84,8 @@ def _drawing(said: Said, at: str, plan: WickPlan) -> str:
     radius = across / 2 if across is not None else plan.covering.radius
     wicks = [drawing.Wick(point, pool(plan.outline, point, radius), name)
              for point, name in zip(plan.covering.points, _names(said, plan))]
-    return drawing.plan(plan.outline, wicks, plan.covering.worst, _bar(said, plan))
+    kept = room(plan.outline, said.value(f"{at}.from_wall") or 0.0) if is_convex(plan.outline) else ()
+    return drawing.plan(plan.outline, wicks, plan.covering.worst, _bar(said, plan), kept)
 
 
 def _bar(said: Said, plan: WickPlan) -> tuple[float, str]:

@@ -53,13 +53,15 @@ class Wick:
     name: str
 
 
-def plan(outline: Outline, wicks: Sequence[Wick], worst: Point | None, bar: tuple[float, str]) -> str:
+def plan(outline: Outline, wicks: Sequence[Wick], worst: Point | None, bar: tuple[float, str],
+         kept: Sequence[Point] = ()) -> str:
     """The surface with its wicks, each a handle that can be moved [SVG].
 
     outline: of the surface [outline].
     wicks: in it [wicks].
     worst: the spot that melts last [mm].
     bar: length of the scale bar [mm], and what stands beside it [text].
+    kept: where wicks are clear of the wall, as a polygon [mm].
 
     >>> plan(Outline(((0, 0), (40, 0), (0, 30))), [Wick((10, 10), (), "Wick 1")], None, (10, "10 mm")).count('class="handle"')
     1
@@ -67,6 +69,8 @@ def plan(outline: Outline, wicks: Sequence[Wick], worst: Point | None, bar: tupl
     drawn = frame(outline)
     shapes = [_polygon(drawn, outline.points, "outline")]
     shapes += [_polygon(drawn, wick.pool, style) for style in ("pool", "pool-edge") for wick in wicks if wick.pool]
+    if kept:
+        shapes.append(_polygon(drawn, kept, "clearance"))
     if worst is not None:
         shapes.append(_worst(*drawn.at(worst)))
     shapes += [_handle(row, wick, *drawn.at(wick.place)) for row, wick in enumerate(wicks)]

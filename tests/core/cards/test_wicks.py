@@ -75,6 +75,11 @@ def test_each_wick_is_a_mark_that_says_where_it_stands():
     assert "in from the left" in card(record(), length="in")["drawing"]
 
 
+def test_where_wicks_keep_clear_of_the_wall_is_drawn():
+    assert 'class="clearance"' in card(record())["drawing"]
+    assert 'class="clearance"' not in card(record(wells__0__wicks__from_wall="50 mm"))["drawing"]
+
+
 def test_a_wick_moved_to_the_middle_of_the_drawing_stands_in_the_middle():
     sets = moved(record(), x=175, y=135)
     assert sets == {"wells.0.wicks.count": "1", "wells.0.wicks.at.0.x": "40.0 mm", "wells.0.wicks.at.0.y": "40.0 mm"}
