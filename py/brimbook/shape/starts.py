@@ -22,16 +22,19 @@ def grounds(outline: Outline) -> list[Point]:
     """
     wide, high = size(outline)
     left, low = (min(point[axis] for point in outline.points) for axis in (0, 1))
-    step, spots = max(wide, high) / _LINES, []
-    for line in range(math.floor(high / step)):
-        y = low + high / 2 + (line - (math.floor(high / step) - 1) / 2) * step
+    step, spots, middles = max(wide, high) / _LINES, [], []
+    lines = max(1, math.floor(high / step))
+    for line in range(lines):
+        y = low + high / 2 + (line - (lines - 1) / 2) * step
         crossed = sorted(one[0] + (two[0] - one[0]) * (y - one[1]) / (two[1] - one[1])
                          for one, two in sides_of(outline) if (one[1] > y) != (two[1] > y))
         for begin, end in zip(crossed[::2], crossed[1::2]):
             first = math.ceil((begin - left) / step - 0.5)
             last = math.floor((end - left) / step - 0.5)
             spots += [(left + (place + 0.5) * step, y) for place in range(first, last + 1)]
-    return spots
+            middles.append(((begin + end) / 2, y))
+    # A strip narrower than a step has no spot on the grid, or too few.
+    return spots if len(spots) >= _LINES else spots + middles
 
 
 def starts(spots: list[Point], count: int) -> Iterator[list[Point]]:

@@ -114,7 +114,7 @@ def _near(said: Said, outline: Outline, covering: Covering, clearances: tuple[fl
     told, (from_wall, between) = [], clearances
     for number, point in enumerate(covering.points, 1):
         away = wall_distance(outline, point)
-        if away < 0:
+        if away < -_HAIR:
             told.append(f"Wick {number} stands outside the wax.")
         elif away < from_wall - _HAIR:
             told.append(f"Wick {number} stands {show.length(away, said.display)} from the wall, less than the "

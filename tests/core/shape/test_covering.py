@@ -57,6 +57,24 @@ def test_wicks_keep_their_distances(made, count):
     assert found.radius >= cover(made, count, 0, 0).radius * (1 - 3e-3)
 
 
+@pytest.mark.parametrize("made, length", [
+    (outlines.oval(300, 5), 300), (outlines.oval(5, 300), 300), (outlines.path("0 0, 1800 0, 1800 1, 0 1"), 1800),
+    (outlines.path("0 0, 3 0, 200 197, 200 200"), 200 * math.sqrt(2)), (outlines.rounded_rectangle(20, 900, 10), 900)])
+@pytest.mark.parametrize("count", [1, 2, 8])
+def test_a_thin_strip_is_shared_out_along_it(made, length, count):
+    """Each wick serves its share of the length, half of it on either side."""
+    assert length / 2 / count * 0.95 <= cover(made, count, 0, 0).radius <= length / 2 / count * 1.1
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_any_size_of_box_has_an_answer(seed):
+    chance = random.Random(seed)
+    wide, high = (10 ** chance.uniform(-0.5, 3.4) for _ in range(2))
+    made = outlines.rounded_rectangle(wide, high, chance.choice((0, 0.5)) * min(wide, high))
+    found = cover(made, chance.randint(1, 4), chance.choice((0, 12)), chance.choice((0, 25)))
+    assert found is None or 0 < found.radius <= math.hypot(wide, high)
+
+
 def test_where_there_is_no_room_there_is_no_layout():
     assert cover(outlines.circle(20), 1, 12, 0) is None and cover(outlines.circle(50), 4, 12, 25) is None
 

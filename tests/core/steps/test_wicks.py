@@ -104,6 +104,11 @@ def test_moved_wicks_stay_where_they_were_put_and_what_is_too_close_is_told():
     assert "Two wicks stand 16 mm apart, less than the 25 mm you keep." in told
 
 
+def test_a_wick_at_the_very_wall_is_not_outside():
+    record = vessel(wells__0__outline__shape="path", wells__0__outline__path="0 0,120 0,120 90,90 90,90 30,30 30,30 90,0 90", **FREE)
+    assert not [note for note in notes(sheet(record)) if "outside" in note]
+
+
 def test_places_for_another_number_of_wicks_do_not_count():
     record = put(put(vessel(wells__0__wicks__count="3", **ROUND), "wells.0.wicks.at.0.x", "40 mm"), "wells.0.wicks.at.0.y", "40 mm")
     assert not work_out(record).wick_plans["wells.0"].is_moved
