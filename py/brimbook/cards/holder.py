@@ -10,7 +10,7 @@ from brimbook.record.said import Said
 from brimbook.shape.bars import Holder, Sizes, placed, shape_of
 from brimbook.steps import cautions
 from brimbook.steps.holder import laid_of, sizes_of
-from brimbook.steps.wicks import WickPlan
+from brimbook.steps.wicks import WickPlan, is_outside
 from brimbook.work_out import Answer
 
 _ASKED, _SELDOM = ("bar_width", "slot_width"), ("overhang", "wider", "clearance", "bar_thickness", "direction")
@@ -31,7 +31,7 @@ def holder_card(answer: Answer, place: str) -> dict[str, Any]:
     laid, sizes = laid_of(said, place, plan), sizes_of(said, place)
     return card(
         place, "holder", "Template and holder", "How wide is a bar?", answer=_answer(figures), figures=figures,
-        waiting=_waiting(said, place, has_wicks), fields=[ask(said, f"{place}.holder.{name}") for name in _ASKED],
+        waiting=_waiting(said, place, plan if has_wicks else None), fields=[ask(said, f"{place}.holder.{name}") for name in _ASKED],
         more=[ask(said, f"{place}.holder.{name}") for name in _SELDOM], table=_table(figures, laid) if laid else None,
         drawing=_drawn(plan, laid, sizes) if laid else "", drawing_text=_in_words(figures) if laid else "",
         notes=(_HELD,) if laid else (), cautions=cautions.HOLDER,
@@ -42,10 +42,12 @@ def _answer(figures: dict[str, Figure]) -> tuple[str, ...]:
     return ("bars", "stick") if "stick" in figures else ("bar_1.length",) if figures else ()
 
 
-def _waiting(said: Said, place: str, has_wicks: bool) -> str:
+def _waiting(said: Said, place: str, plan: WickPlan | None) -> str:
     if said.is_marked_below(f"{place}.holder"):
         return "Mend the entry that is marked."
-    return "Type the sizes of the bars." if has_wicks else "Once the wicks have their places."
+    if plan is None:
+        return "Once the wicks have their places."
+    return "Move the wicks that stand outside back into the wax." if is_outside(plan) else "Type the sizes of the bars."
 
 
 def _offered(offers: tuple[tuple[str, str], ...], place: str, has_wicks: bool, laid: Holder | None) -> tuple[dict[str, str], ...]:

@@ -6,6 +6,7 @@ from brimbook.draw.plan import frame
 from brimbook.quantity.error import QuantityError
 from brimbook.shape.inside import inside
 from brimbook.shape.outline import Outline, Point
+from brimbook.steps.wick_counts import emptied
 from brimbook.steps.wicks import WickPlan, from_edges
 from brimbook.work_out import Answer
 
@@ -28,7 +29,7 @@ def move_wick(answer: Answer, request: dict[str, Any]) -> dict[str, Any]:
     kept = answer.said.value(f"{place}.wicks.from_wall") or 0.0
     points = list(plan.covering.points)
     points[row] = _clear(plan.outline, _wanted(plan, row, request), kept)
-    sets = {f"{place}.wicks.count": str(len(points))}
+    sets = {f"{place}.wicks.count": str(len(points)), **emptied(answer.said, f"{place}.wicks", len(points))}
     for number, point in enumerate(points):
         for axis, value in zip("xy", from_edges(plan.outline, point)):
             sets[f"{place}.wicks.at.{number}.{axis}"] = f"{max(0.0, value):.1f} mm"

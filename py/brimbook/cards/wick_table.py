@@ -10,13 +10,12 @@ from brimbook.quantity.show import Display
 from brimbook.record.leaves.wicks import WICK
 from brimbook.record.said import Said, understand_text
 from brimbook.shape.covering import Covering
-from brimbook.steps.wicks import FIRST_TRIED, WickPlan, tried
+from brimbook.steps.wick_counts import FIRST_TRIED, SAME, emptied, tried, worth
+from brimbook.steps.wicks import WickPlan
 
 _MOST_ROWS = 8
 # A pool at most so many times as wide as needed is little too large (common practice, no source).
 _LITTLE = 1.1
-# Lengths that look the same to the tenth of a millimeter are the same [mm].
-_SAME = 0.05
 
 
 @dataclass(frozen=True)
@@ -50,11 +49,16 @@ def wick_table(said: Said, place: str, plan: WickPlan, shelf: Shelf) -> dict[str
     further = _further(said, place)
     if not kinds:
         return {"columns": ["Wicks", "Each must melt"], "rows": [*(_plain_row(said, at, plan, each) for each in plan.best), *further],
-                "says": "Put your own wicks on the shelf, with the pools you saw: then they are compared here."}
-    pairs = sorted(((kind, covering) for kind in kinds for covering in _worth(plan)), key=lambda pair: _rank(*pair))
+                "says": f"Put your own wicks on the shelf, with the pools you saw: then they are compared here.{_as_moved(plan)}"}
+    pairs = sorted(((kind, covering) for kind in kinds for covering in worth(plan.best)), key=lambda pair: _rank(*pair))
     return {"columns": ["Wicks", "Must melt", "Melts"],
             "rows": [*(_row(said, at, plan, kind, covering) for kind, covering in pairs[:_MOST_ROWS]), *further],
-            "says": "Best first: the fewest wicks whose pools reach and are at most a tenth too large, then larger ones, then those that come short."}
+            "says": "Best first: the fewest wicks whose pools reach and are at most a tenth too large, then larger ones, then those that"
+                    f" come short.{_as_moved(plan)}"}
+
+
+def _as_moved(plan: WickPlan) -> str:
+    return " You moved the wicks; here they stand where they serve best, and choosing a row puts them there." if plan.is_moved else ""
 
 
 def _further(said: Said, place: str) -> list[dict[str, Any]]:
@@ -82,13 +86,8 @@ def _pool(wick: dict[str, str]) -> float | None:
     return understand_text(WICK["pool"], wick["pool"], Display())[0] if wick.get("pool", "").strip() else None
 
 
-def _worth(plan: WickPlan) -> list[Covering]:
-    """Without counts that need no smaller pools than fewer wicks do."""
-    return [each for place, each in enumerate(plan.best) if all(each.radius < fewer.radius - _SAME for fewer in plan.best[:place])]
-
-
 def _rank(kind: _Kind, covering: Covering) -> tuple[int, float, float]:
-    reached, count = fit(kind.pool + _SAME, 2 * covering.radius), len(covering.points)
+    reached, count = fit(kind.pool + SAME, 2 * covering.radius), len(covering.points)
     if reached < 1:
         return 2, 1 - reached, count
     return (0, count, reached) if reached <= _LITTLE else (1, reached, count)
@@ -99,21 +98,21 @@ def _count(count: int) -> str:
 
 
 def _is_shown(plan: WickPlan, covering: Covering) -> bool:
-    return plan.covering is not None and len(plan.covering.points) == len(covering.points)
+    return plan.covering is not None and not plan.is_moved and len(plan.covering.points) == len(covering.points)
 
 
 def _plain_row(said: Said, at: str, plan: WickPlan, covering: Covering) -> dict[str, Any]:
     count, across = len(covering.points), show.length(2 * covering.radius, said.display)
-    return {"cells": [_count(count), across], "chosen": _is_shown(plan, covering), "sets": {f"{at}.count": str(count)},
+    return {"cells": [_count(count), across], "chosen": _is_shown(plan, covering), "sets": {f"{at}.count": str(count), **emptied(said, at)},
             "says": f"{_count(count)}, {'each ' if count > 1 else ''}a pool {across} across"}
 
 
 def _row(said: Said, at: str, plan: WickPlan, kind: _Kind, covering: Covering) -> dict[str, Any]:
     count, needed = len(covering.points), 2 * covering.radius
     across, short = show.length(needed, said.display), needed - kind.pool
-    spare = f"comes {show.length(short, said.display)} short" if short > _SAME else f"reaches, {show.length(max(0.0, -short), said.display)} to spare"
+    spare = f"comes {show.length(short, said.display)} short" if short > SAME else f"reaches, {show.length(max(0.0, -short), said.display)} to spare"
     chosen = _is_shown(plan, covering) and kind.name == said.text(f"{at}.name").strip() and kind.pool == said.value(f"{at}.pool")
     name = kind.name or "of yours"
     return {"cells": [f"{count} × {name}", across, show.length(kind.pool, said.display)], "chosen": chosen,
-            "sets": {**kind.sets, f"{at}.count": str(count)},
+            "sets": {**kind.sets, f"{at}.count": str(count), **emptied(said, at)},
             "says": f"{count} × {name}: each must melt {across}, {spare}"}

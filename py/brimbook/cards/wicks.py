@@ -15,7 +15,8 @@ from brimbook.shape.inside import room
 from brimbook.shape.outline import is_convex
 from brimbook.steps import cautions
 from brimbook.steps.wax_surface import SIZES, shape_of, usual_size
-from brimbook.steps.wicks import WickPlan, from_edges, tried, usual_count
+from brimbook.steps.wick_counts import PLACED, has_places, tried, usual_count
+from brimbook.steps.wicks import WickPlan, from_edges
 from brimbook.work_out import Answer
 
 # Lengths that a scale bar can have, the longest that is at most so large a part of the surface [mm].
@@ -68,7 +69,9 @@ def _wick(said: Said, at: str, shelf: Shelf, plan: WickPlan | None) -> list[dict
 def _waiting(said: Said, place: str, plan: WickPlan | None) -> str:
     if said.is_marked_below(f"{place}.outline") or said.is_marked_below(f"{place}.wicks"):
         return "Mend the entry that is marked."
-    return "Type the size of the wax surface." if plan is None else "No room for so many wicks."
+    if plan is None:
+        return "Type the size of the wax surface." if has_places(place) else f"Wicks are placed in the first {PLACED} wells of a vessel."
+    return "No room for so many wicks." if plan.best else "No room for a wick."
 
 
 def _actions(at: str, plan: WickPlan | None) -> tuple[dict[str, Any], ...]:

@@ -16,6 +16,8 @@ MOST_PAGES = 12
 _MARGIN, _HEAD, _FOOT, _OVERLAP = 10.0, 19.0, 19.0, 10.0
 _AROUND, _INCH = 9.0, 25.4
 _LONGEST_NAME = 32
+# A letter of a bar's name is at most about so wide, on average [mm].
+_LETTER = 2.0
 _FIT, _JOIN = "Print at 100 %, not fitted to the page.", " Join the pages on their dashed lines, cross on cross."
 _THICK, _THIN, _DASHED = 'stroke-width="0.35"', 'stroke-width="0.18"', 'stroke-width="0.18" stroke-dasharray="3 1.5"'
 
@@ -78,7 +80,7 @@ def pieces(bars: Sequence[Piece]) -> Drawing:
         shapes += [text((0, -down - 3.5), bar.label, 3.5), polygon([(x, y + foot) for x, y in bar.polygon], _THICK),
                    *(line((wall, foot), (wall, foot + width), _DASHED) for wall in bar.walls),
                    *(text((along, foot - 4), number, 3.5, "middle") for along, number in bar.slots)]
-        down, longest = down + width + 13, max(longest, length)
+        down, longest = down + width + 13, max(longest, length, _LETTER * len(bar.label))
     return Drawing(tuple(shapes), -1.0, 0.0, longest + 2, down - 2)
 
 

@@ -36,7 +36,7 @@ class Covering:
     worst: Point
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=128)
 def cover(outline: Outline, count: int, from_wall: float, between: float) -> Covering | None:
     """Where so many points stand so that the farthest spot of the outline is as near as can be [covering].
 
@@ -88,7 +88,7 @@ def reach(outline: Outline, points: tuple[Point, ...]) -> Covering:
     return Covering(points, far, worst)
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=128)
 def pool(outline: Outline, point: Point, radius: float) -> tuple[Point, ...]:
     """What lies within a distance of a point, going inside the outline, as a polygon [mm].
 

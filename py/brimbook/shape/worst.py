@@ -84,11 +84,27 @@ class Spots:
         """Parts of a piece in which the last corner on each point's way is the same all over."""
         corners, beside = self._cut.corners[piece], self._cut.beside[piece]
         whole = [(*self._cut.points[corner], corner if beyond is None else -1) for corner, beyond in zip(corners, beside)]
-        parts: list[tuple[list[Corner], list[_Last]]] = [(whole, [])]
-        for source, ways in enumerate(self._found):
+        near = self._near(corners)
+        parts: list[tuple[list[Corner], list[_Last]]] = [(whole, [])] if near else []
+        for source, ways in near:
             parts = [(within, [*lasts, _Last(ways.place(corner, self._cut), source, corner, ways.length[corner])])
                      for part, lasts in parts for within, corner in split(ways, self._cut, piece, part)]
         return ((part, kept) for part, lasts in parts if (kept := self._in_play(part, lasts)))
+
+    def _near(self, corners: tuple[int, ...]) -> list[tuple[int, Ways]]:
+        """The points that can be nearest somewhere in a piece, with their ways; none when the piece holds no far spot.
+
+        A way's length is largest at a corner of a piece, and changes by no more than one moves.
+        """
+        ways = list(enumerate(self._found))
+        if len(self._cut.corners) == 1:
+            return ways
+        most = min(max(each.length[corner] for corner in corners) for _, each in ways)
+        if most < NEARLY * self.far:
+            return []
+        first = self._cut.points[corners[0]]
+        wide = max(math.dist(first, self._cut.points[corner]) for corner in corners)
+        return [(source, each) for source, each in ways if each.length[corners[0]] - wide <= most]
 
     def _in_play(self, part: list[Corner], lasts: list[_Last]) -> list[_Last]:
         """Those that can be nearest somewhere in a part; none when the part holds no far spot."""

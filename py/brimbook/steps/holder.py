@@ -1,5 +1,7 @@
 """The holder: bars across the opening, with a slot for each wick."""
 
+import math
+
 from brimbook import sources
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show
@@ -7,7 +9,7 @@ from brimbook.record.said import Said
 from brimbook.shape.bars import BEHIND, Bar, Holder, Sizes, direction, lay
 from brimbook.shape.outline import Point
 from brimbook.steps.weighing import practice_or_yours
-from brimbook.steps.wicks import WickPlan
+from brimbook.steps.wicks import WickPlan, is_outside
 
 _ANGLES = {"auto": None, "across": 0.0, "deep": 90.0}
 _SIZES = ("bar_width", "slot_width", "overhang", "wider", "clearance")
@@ -21,7 +23,7 @@ def holder(said: Said, place: str, plan: WickPlan | None) -> list[Figure]:
     plan: of the wicks [plan].
     """
     sizes = sizes_of(said, place)
-    if sizes is None or plan is None or plan.covering is None:
+    if sizes is None or plan is None or plan.covering is None or is_outside(plan):
         return []
     wrong = _too_small(said, sizes)
     if wrong:
@@ -52,7 +54,7 @@ def laid_of(said: Said, place: str, plan: WickPlan | None) -> Holder | None:
     plan: of the wicks [plan].
     """
     sizes, way = sizes_of(said, place), said.value(f"{place}.holder.direction")
-    if None in (sizes, way, plan) or plan.covering is None or _too_small(said, sizes):
+    if None in (sizes, way, plan) or plan.covering is None or is_outside(plan) or _too_small(said, sizes):
         return None
     return lay(plan.outline, plan.covering.points, sizes, _ANGLES[way])
 
@@ -61,21 +63,29 @@ def _too_small(said: Said, sizes: Sizes) -> tuple[str, str] | None:
     """The size that leaves no room for a slot, and what to say of it."""
     slot = show.length(sizes.slot, said.display)
     if sizes.width < sizes.narrowest:
-        least = show.length(sizes.narrowest, said.display)
+        least = show.length(_upward(said, sizes.narrowest), said.display)
         return "bar_width", f"A slot {slot} wide needs a bar at least {least} wide, or it breaks behind the slot."
     if sizes.overhang + sizes.wider / 2 < sizes.slot / 2 + BEHIND:
-        least = show.length(sizes.slot / 2 + BEHIND, said.display)
+        least = show.length(_upward(said, sizes.slot / 2 + BEHIND - sizes.wider / 2), said.display)
         return "overhang", f"With a slot {slot} wide a bar reaches at least {least} over the rim."
     return None
+
+
+def _upward(said: Said, value: float) -> float:
+    """The next length that can be told, so that what is told is never too little."""
+    step = 0.254 if said.display.length == "in" else 0.1
+    return round(math.ceil(value / step - 1e-6) * step, 6)
 
 
 def _crowded(said: Said, place: str, plan: WickPlan, sizes: Sizes) -> str:
     """What to change where bars would overlap."""
     width, angle = show.length(sizes.width, said.display), _ANGLES[said.value(f"{place}.holder.direction") or "auto"]
     for part in (0.75, 0.5, 0.25, 0.0):
-        narrower = sizes.narrowest + part * (sizes.width - sizes.narrowest)
-        if lay(plan.outline, plan.covering.points, Sizes(narrower, *_rest(sizes)), angle) is not None:
+        narrower = _upward(said, sizes.narrowest + part * (sizes.width - sizes.narrowest))
+        if narrower < sizes.width and lay(plan.outline, plan.covering.points, Sizes(narrower, *_rest(sizes)), angle) is not None:
             return f"The wicks stand too close for bars {width} wide. Make the bars {show.length(narrower, said.display)} wide, or move the wicks apart."
+    if angle is not None and lay(plan.outline, plan.covering.points, sizes) is not None:
+        return f"The wicks stand too close for bars {width} wide that lie this way. Turn the bars, or move the wicks apart."
     return f"The wicks stand too close for bars with slots {show.length(sizes.slot, said.display)} wide. Move the wicks apart."
 
 
@@ -113,7 +123,8 @@ class _Told:
     def _slots(self, slots: list[Figure]) -> str:
         """In words: slot at 51 mm from the left end."""
         places = [figure.shown for figure in slots if figure.key.endswith(".along")]
-        return f"slot{'s' if len(places) > 1 else ''} at {' and '.join(places)} from the left end"
+        listed = " and ".join([", ".join(places[:-1]), places[-1]] if len(places) > 1 else places)
+        return f"slot{'s' if len(places) > 1 else ''} at {listed} from the left end"
 
     def _slot(self, at: str, name: str, bar: Bar, row: int) -> list[Figure]:
         slot = bar.slots[row]

@@ -13,11 +13,12 @@ from brimbook.shape.covering import Covering, cover, reach
 from brimbook.shape.outline import Outline, Point, area, size, wall_distance
 from brimbook.steps.wax_surface import area_figure, surface
 from brimbook.steps.weighing import practice_or_yours
+from brimbook.steps.wick_counts import FEW_WELLS, SAME, has_places, most_tried, tried, typed_places, usual_count
 
-# So many wicks are tried once one of these is typed.
-FIRST_TRIED, _SAID_OF = 4, ("outline.shape", "outline.across", "outline.path", "wicks.count", "wicks.name", "wicks.pool")
 # Short of a clearance by less than this is rounding of places to 0.1 mm [mm].
 _HAIR = 0.1
+# A way is told within such a share; one longer than straight by more goes around something.
+_TOLD = 1e-4
 
 
 @dataclass(frozen=True)
@@ -41,10 +42,14 @@ def wicks(said: Said, place: str) -> WickPlan | None:
     said: the record as understood [said].
     place: path of the well [text].
     """
-    found, at = surface(said, place), f"{place}.wicks"
+    found, at = surface(said, place) if has_places(place) else None, f"{place}.wicks"
     clearances = tuple(said.value(f"{at}.{name}") for name in ("from_wall", "between"))
     if found is None or None in clearances:
         return None
+    most, asked = most_tried(said), said.value(f"{at}.up_to")
+    if asked is not None and asked > most:
+        said.fault(f"{at}.up_to", f"In a vessel of more than {FEW_WELLS} wells up to {most} wicks are tried. Type {most} or less;"
+                                  " more wicks are placed where you type their number.")
     best = _best(found.outline, tried(said, place), *clearances)
     covering, is_moved, notes = _shown(said, at, found.outline, best, clearances)
     figures = [area_figure(said, f"{at}.area", found)]
@@ -54,19 +59,8 @@ def wicks(said: Said, place: str) -> WickPlan | None:
     return WickPlan(found.outline, covering, best, is_moved, tuple(figures), tuple(notes))
 
 
-def tried(said: Said, place: str) -> int:
-    """Up to how many wicks are tried; a single one until the maker has said anything of wicks, for a search takes its time [count].
-
-    said: the record as understood [said].
-    place: path of the well [text].
-    """
-    typed = said.value(f"{place}.wicks.up_to")
-    said_of = any(said.typed(f"{place}.{name}") for name in _SAID_OF)
-    return int(typed) if typed is not None else FIRST_TRIED if said_of else 1
-
-
 def _best(outline: Outline, most: int, from_wall: float, between: float) -> tuple[Covering, ...]:
-    found = (cover(outline, count, from_wall, between) for count in range(1, min(most, MOST_WICKS) + 1))
+    found = (cover(outline, count, from_wall, between) for count in range(1, most + 1))
     return tuple(each for each in found if each is not None)
 
 
@@ -80,24 +74,12 @@ def _shown(said: Said, at: str, outline: Outline, best: tuple[Covering, ...],
     if len(moved) == count:
         return reach(outline, moved), True, []
     covering = next((each for each in best if len(each.points) == count), None) or cover(outline, count, *clearances)
-    return covering, False, [] if covering is not None else [_no_room(said, count, *clearances)]
-
-
-def usual_count(said: Said, at: str, best: tuple[Covering, ...]) -> int:
-    """How many wicks are shown until the maker says: the fewest whose pools reach, of those that have room [count].
-
-    said: the record as understood [said].
-    at: path of the wicks [text].
-    best: the best layout for each count [coverings].
-    """
-    pool = said.value(f"{at}.pool")
-    reaching = [each for each in best if pool is not None and fit(pool, 2 * each.radius) >= 1]
-    nearest = reaching[:1] or (best[-1:] if pool is not None else best[:1])
-    return len(nearest[0].points) if nearest else 1
+    return covering, False, [] if covering is not None else [_no_room(said, count if best else 1, *clearances)]
 
 
 def _moved(said: Said, at: str, outline: Outline) -> tuple[Point, ...]:
-    rows, (wide, high) = min(said.count(f"{at}.at"), MOST_WICKS + 1), size(outline)
+    written = typed_places(said, at)
+    rows, (wide, high) = min(1 + max(written, default=-1), MOST_WICKS + 1), size(outline)
     places = [(said.value(f"{at}.at.{row}.x"), said.value(f"{at}.at.{row}.y")) for row in range(rows)]
     return tuple((x - wide / 2, y - high / 2) for x, y in places) if all(None not in each for each in places) else ()
 
@@ -117,13 +99,22 @@ def _near(said: Said, outline: Outline, covering: Covering, clearances: tuple[fl
         if away < -_HAIR:
             told.append(f"Wick {number} stands outside the wax.")
         elif away < from_wall - _HAIR:
-            told.append(f"Wick {number} stands {show.length(away, said.display)} from the wall, less than the "
+            told.append(f"Wick {number} stands {show.length(max(0.0, away), said.display)} from the wall, less than the "
                         f"{show.length(from_wall, said.display)} you keep.")
     apart = _apart(covering)
     if apart is not None and apart < between - _HAIR:
         told.append(f"Two wicks stand {show.length(apart, said.display)} apart, less than the "
                     f"{show.length(between, said.display)} you keep.")
     return told
+
+
+def is_outside(plan: WickPlan) -> bool:
+    """Does a wick of a plan stand outside the wax [yes or no]?
+
+    plan: of the wicks [plan].
+    """
+    points = plan.covering.points if plan.covering is not None else ()
+    return any(wall_distance(plan.outline, point) < -_HAIR for point in points)
 
 
 def _apart(covering: Covering) -> float | None:
@@ -146,7 +137,7 @@ def pool_label(count: int) -> str:
 def _figures(said: Said, at: str, outline: Outline, covering: Covering) -> list[Figure]:
     count = len(covering.points)
     needed = _needed(said, at, outline, covering)
-    return [needed, *_of_wick(said, at, needed, count), _by_area(said, at, outline, count), _to_wall(said, at, outline, covering),
+    return [needed, *_of_wick(said, at, needed, count), _by_area(said, at, outline, count), *_to_wall(said, at, outline, covering),
             *_distance(said, at, outline, covering), *_places(said, at, outline, covering)]
 
 
@@ -173,12 +164,14 @@ def _straight(said: Said, outline: Outline, one: Point, other: Point) -> str:
 def _needed(said: Said, at: str, outline: Outline, covering: Covering) -> Figure:
     """The pool that each wick must melt: as far as from the worst-served spot to its nearest wick, both ways."""
     count, value = len(covering.points), 2 * covering.radius
-    nearest = min(covering.points, key=lambda point: math.dist(point, covering.worst))
-    is_straight = abs(math.dist(nearest, covering.worst) - covering.radius) < 1e-6
+    # As the crow flies another wick may be nearer, beyond a wall.
+    nearest = min(covering.points, key=lambda point: abs(math.dist(point, covering.worst) - covering.radius))
+    off = abs(math.dist(nearest, covering.worst) - covering.radius)
+    is_straight = off < 1e-6
     numbers = f"2 × {_straight(said, outline, nearest, covering.worst) if is_straight else _told(said, covering.radius)}"
     shown = show.length(value, said.display)
     says = f"{count} wicks, each a pool {shown} across" if count > 1 else f"1 wick, a pool {shown} across"
-    way = "" if is_straight else " The way goes around a corner, for a pool doesn't pass through a wall."
+    way = "" if off <= _TOLD * covering.radius else _around(outline, covering)
     return Figure(f"{at}.needed", pool_label(count), value, "mm", shown,
                   formula="2 × the way from the spot that melts last to its nearest wick", numbers=numbers,
                   worked=f"{show.significant(value, 5, said.display)} mm", says=says,
@@ -187,13 +180,21 @@ def _needed(said: Said, at: str, outline: Outline, covering: Covering) -> Figure
                   spread=f"Measured from the left and the front edge.{way}")
 
 
+def _around(outline: Outline, covering: Covering) -> str:
+    if any(wall_distance(outline, point) < 0 for point in covering.points):
+        return " From a wick outside the wax the way leads to the nearest wall first."
+    return " The way goes around a corner, for a pool doesn't pass through a wall."
+
+
 def _of_wick(said: Said, at: str, needed: Figure, count: int) -> list[Figure]:
     """What the chosen wick makes of it."""
     pool, rate, found = said.value(f"{at}.pool"), said.value(f"{at}.rate"), []
     if pool is not None:
         value, short = fit(pool, needed.value), needed.value - pool
-        shown, gap = show.percent(value, said.display, 0), show.length(abs(short), said.display)
-        says = f"Your wick's pool comes {gap} short" if short > 0 else f"Your wick's pool reaches, with {gap} to spare"
+        # What comes short must not look like the whole.
+        shown = show.percent(value, said.display, 1 if 0.99 < value < 1 else 0)
+        gap = show.length(short if short > SAME else max(0.0, -short), said.display)
+        says = f"Your wick's pool comes {gap} short" if short > SAME else f"Your wick's pool reaches, with {gap} to spare"
         found.append(Figure(f"{at}.reach", "Your wick's pool, of what is needed", value, "–", shown,
                             formula="pool of your wick ÷ pool needed", numbers=f"{_told(said, pool)} ÷ {_told(said, needed.value)} × 100",
                             says=says, uses=(needed.key,), constants=(Constant("Pool of your wick", show.length(pool, said.display),
@@ -216,13 +217,16 @@ def _by_area(said: Said, at: str, outline: Outline, count: int) -> Figure:
                   spread="As if pools could be cut to fit, without overlap.")
 
 
-def _to_wall(said: Said, at: str, outline: Outline, covering: Covering) -> Figure:
+def _to_wall(said: Said, at: str, outline: Outline, covering: Covering) -> list[Figure]:
     value = min(wall_distance(outline, point) for point in covering.points)
+    if value < -_HAIR:
+        return []
+    value = max(0.0, value)
     shown = show.length(value, said.display)
-    return Figure(f"{at}.to_wall", "From the wall, at least", value, "mm", shown, formula="the shortest way from a wick to the wall",
-                  numbers=_told(said, value), worked=f"{show.significant(value, 5, said.display)} mm",
-                  constants=(practice_or_yours(said, f"{at}.from_wall", "Kept from the wall",
-                                               show.length(said.value(f"{at}.from_wall"), said.display)),))
+    return [Figure(f"{at}.to_wall", "From the wall, at least", value, "mm", shown, formula="the shortest way from a wick to the wall",
+                   numbers=_told(said, value), worked=f"{show.significant(value, 5, said.display)} mm",
+                   constants=(practice_or_yours(said, f"{at}.from_wall", "Kept from the wall",
+                                                show.length(said.value(f"{at}.from_wall"), said.display)),))]
 
 
 def _distance(said: Said, at: str, outline: Outline, covering: Covering) -> list[Figure]:

@@ -123,3 +123,26 @@ def test_own_wicks_are_cards_of_the_shelf():
 def test_the_waiting_line_says_what_to_mend():
     shown = sheet(vessel(wells__0__outline__across="x"))
     assert next(each for each in shown["cards"] if each["id"] == "wicks")["waiting"] == "Mend the entry that is marked."
+
+
+def test_a_wick_can_be_moved_again_where_more_were_moved_before():
+    four = written(record(wells__0__wicks__count="4"), moved(record(wells__0__wicks__count="4"), step="left"))
+    three = put(four, "wells.0.wicks.count", "3")
+    sets = moved(three, step="right")
+    assert sets["wells.0.wicks.at.3.x"] == sets["wells.0.wicks.at.3.y"] == ""
+    assert any("clear" in action for action in card(written(three, sets))["actions"])
+
+
+@pytest.mark.parametrize("wicks", [[], OWN])
+def test_a_row_tells_of_wicks_where_they_serve_best_and_puts_moved_ones_there(wicks):
+    away = written(record(wells__0__wicks__count="1"), moved(record(wells__0__wicks__count="1"), step="left", far=True))
+    table = card(away, wicks)["table"]
+    assert "You moved the wicks" in table["says"] and not any(row["chosen"] for row in table["rows"])
+    one = next(row for row in table["rows"] if row["cells"][0].startswith("1 "))
+    back = card(written(away, one["sets"]), wicks)
+    assert next(answer for answer in back["answer"] if "wick" in answer["label"])["shown"] == "80 mm"
+    assert "You moved" not in back["table"]["says"] and sum(row["chosen"] for row in back["table"]["rows"]) == 1
+
+
+def test_without_room_for_a_single_wick_the_card_says_so():
+    assert card(vessel(wells__0__outline__across="8 mm"))["waiting"] == "No room for a wick."

@@ -137,3 +137,9 @@ def test_a_sheet_refers_to_nothing_outside_and_carries_no_style():
     attributes = {name for element in ET.fromstring(svg).iter() for name in element.keys()}
     assert not attributes & {"href", "style", "onload"} and "<script" not in svg
     assert re.findall(r"url\(([^)]*)\)", svg) == ["#window-A1"]
+
+
+def test_a_bar_s_name_is_not_cut_off_where_it_is_longer_than_the_bar():
+    name = "Bar 1: 60 mm long, slots at 10 mm, 20 mm, 30 mm, 40 mm and 50 mm from the left end, and so on and on"
+    short = pieces([Piece(name, ((0, 0), (60, 0), (60, 18), (0, 18)), (10, 50), ())])
+    assert short.width >= 1.8 * len(name)

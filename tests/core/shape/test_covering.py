@@ -7,8 +7,10 @@ import pytest
 from plain_wicks import by_clusters, on_a_circle, seeded_outline
 
 from brimbook.shape import outline as outlines
+from brimbook.shape import worst
 from brimbook.shape.covering import cover, pool, reach
 from brimbook.shape.outline import contains, wall_distance
+from brimbook.shape.pieces import pieces
 
 # Disk covering problem, general encyclopaedia (published; printed cut off after six digits).
 DISC = [1.0, 1.0, math.sqrt(3) / 2, math.sqrt(0.5), 0.609382, 0.555905, 0.5]
@@ -122,3 +124,13 @@ def test_the_same_is_found_each_time():
     one = cover(outlines.oval(91, 61), 3, 10, 20)
     cover.cache_clear()
     assert cover(outlines.oval(91, 61), 3, 10, 20) == one
+
+
+def test_pieces_are_cut_only_by_the_points_that_can_be_nearest_there(monkeypatch):
+    """A curved outline has dozens of pieces; cutting all of them by every point took most of a search's time."""
+    outline, cuts = outlines.path("M 0 0 C 40 -60 80 60 120 0 L 120 60 C 80 100 40 20 0 60 z"), set()
+    points = tuple((x, y) for x in (-45.0, -15.0, 15.0, 45.0) for y in (-15.0, 15.0))
+    real = worst.split
+    monkeypatch.setattr(worst, "split", lambda *asked: cuts.add((asked[0].start, asked[2])) or real(*asked))
+    reach.__wrapped__(outline, points)
+    assert 0 < len(cuts) < 0.8 * len(pieces(outline).corners) * len(points)

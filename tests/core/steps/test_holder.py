@@ -117,3 +117,32 @@ def test_constants_are_common_practice_until_typed():
     assert set(standing.values()) == {"common practice"}
     typed = worked(TWO, slot_width="2.2 mm")[0]["bar_1.slot_1.depth"].constants
     assert {constant.name: constant.source.standing for constant in typed}["Width of a slot"] == "your entry"
+
+
+@pytest.mark.parametrize("how, slot", [({}, "1.12 mm"), ({"length": "in"}, "1.12 mm"), ({}, "9.99 mm")])
+def test_the_least_width_that_is_told_is_enough(how, slot):
+    _, faults = worked(TWO, how, bar_width="6 mm", slot_width=slot)
+    least = faults["bar_width"].split("at least ")[1].split(" wide")[0]
+    assert "bar_width" not in worked(TWO, how, bar_width=least, slot_width=slot)[1]
+
+
+def test_a_wider_rim_lessens_the_least_overhang():
+    _, faults = worked(TWO, overhang="5 mm", slot_width="10 mm", bar_width="40 mm", wider="2 mm")
+    assert faults["overhang"] == "With a slot 10 mm wide a bar reaches at least 8 mm over the rim."
+    assert worked(TWO, overhang="8 mm", slot_width="10 mm", bar_width="40 mm", wider="2 mm")[1] == {}
+
+
+def test_bars_that_only_fit_another_way_are_told_to_be_turned():
+    close = plan(circle(90), (-8.0, 0.0), (8.0, 0.0))
+    assert "Turn the bars" in worked(close, direction="deep", bar_width="18 mm", slot_width="7 mm")[1]["bar_width"]
+    assert worked(close, direction="across", bar_width="18 mm", slot_width="7 mm")[1] == {}
+
+
+def test_three_slots_are_listed_with_one_and():
+    figures, _ = worked(plan(rectangle(120, 60), (-30.0, 0.0), (0.0, 0.0), (30.0, 0.0)))
+    assert figures["bar_1.length"].says == "Bar: 150 mm long, slots at 45 mm, 75 mm and 105 mm from the left end"
+
+
+def test_a_wick_outside_the_wax_has_no_bar():
+    made = plan(circle(90), (60.0, 0.0))
+    assert worked(made) == ({}, {}) and laid_of(understand(vessel(), display_of(whole({}))), "wells.0", made) is None

@@ -128,3 +128,63 @@ def test_a_pool_goes_around_a_corner_not_through_the_wall():
     needed = figures(record)["wells.0.wicks.needed"]
     around = math.dist((90, 15), (30, 30)) + math.dist((30, 30), (0, 100))
     assert needed["value"] == pytest.approx(2 * around, rel=1e-6) and "around a corner" in needed["working"]["spread"]
+
+
+def placed(record, *places):
+    for row, (x, y) in enumerate(places):
+        put(put(record, f"wells.0.wicks.at.{row}.x", f"{x} mm"), f"wells.0.wicks.at.{row}.y", f"{y} mm")
+    return record
+
+
+def test_a_second_wick_that_serves_no_better_is_not_shown_where_none_reaches():
+    """Two wicks kept apart in a round vessel need the same pools as one in the middle."""
+    assert len(plan(wells__0__wicks__pool="50 mm", wells__0__wicks__up_to="2", **ROUND).covering.points) == 1
+
+
+def test_a_pool_that_looks_just_large_enough_is():
+    shown = figures(vessel(wells__0__wicks__pool="80 mm", wells__0__wicks__up_to="1", **ROUND))["wells.0.wicks.reach"]
+    assert shown["says"] == "Your wick's pool reaches, with 0 mm to spare"
+    short = figures(vessel(wells__0__wicks__pool="79.9 mm", wells__0__wicks__count="1", **ROUND))["wells.0.wicks.reach"]
+    assert "0.1 mm short" in short["says"] and short["shown"] != "100 %"
+
+
+def test_a_wick_outside_the_wax_has_no_distance_from_the_wall_and_no_corner_on_its_way():
+    shown = figures(placed(vessel(wells__0__wicks__count="1", wells__0__outline__shape="rectangle", wells__0__outline__other="80 mm", **ROUND),
+                           (100, 70)))
+    assert "wells.0.wicks.to_wall" not in shown
+    spread = shown["wells.0.wicks.needed"]["working"]["spread"]
+    assert "corner" not in spread and "outside the wax" in spread
+    assert not any(key.startswith("wells.0.holder.") for key in shown)
+
+
+def test_a_wick_beyond_a_wall_is_not_taken_for_the_nearest():
+    """The spot that melts last lies nearer to the other arm's wick, through the wall; its way is straight all the same."""
+    record = vessel(wells__0__outline__shape="path", wells__0__outline__path="0 0, 90 0, 90 100, 47 100, 47 20, 43 20, 43 100, 0 100",
+                    wells__0__wicks__count="2", **FREE)
+    needed = figures(placed(record, (5, 15), (50, 90)))["wells.0.wicks.needed"]
+    assert needed["value"] == pytest.approx(2 * math.dist((5, 15), (43, 100)), rel=1e-6)
+    assert "corner" not in needed["working"]["spread"]
+
+
+def test_places_of_wicks_that_are_no_more_do_not_hinder_a_move():
+    record = placed(vessel(wells__0__wicks__count="2", **ROUND), (30, 40), (60, 40))
+    put(put(record, "wells.0.wicks.at.2.x", ""), "wells.0.wicks.at.2.y", "")
+    assert work_out(record).wick_plans["wells.0"].is_moved
+
+
+def test_fewer_wicks_are_not_advised_where_not_even_one_has_room():
+    told = notes(sheet(vessel(wells__0__wicks__count="2", wells__0__outline__across="8 mm")))
+    assert "There is no room for a wick 12 mm from every wall. Take one that may stand closer, or a wider vessel." in told
+
+
+def test_a_vessel_of_many_wells_is_worked_out_in_bounded_time(monkeypatch):
+    searched = []
+    monkeypatch.setattr("brimbook.steps.wicks.cover", lambda outline, count, *clearances: searched.append((outline, count)))
+    record = vessel()
+    for number in range(400):
+        put(put(record, f"wells.{number}.outline.across", f"{80 + number} mm"), f"wells.{number}.wicks.up_to", "8")
+    answer = work_out(record)
+    assert len(set(searched)) <= 64
+    assert "up to 4 wicks are tried" in {fault.path: fault.sentence for fault in answer.said.faults}["wells.0.wicks.up_to"]
+    waiting = [card["waiting"] for card in sheet(record)["cards"] if card["title"].startswith("Wicks")]
+    assert waiting[-1] == "Wicks are placed in the first 12 wells of a vessel."
