@@ -11,7 +11,8 @@ Floors, each standing only on those below it:
     cast       powder and water
     draw       SVG from figures, and the calendar file
     fill       readings off the scale to a volume with its ±
-    shape      solids by formula
+    mesh       solids as triangles: read from a file, checked, measured, cut
+    shape      solids by formula, outlines
     record     the vessel's record: fields, checks, link
     figure     a value that shows its working
     sources    where the constants come from

@@ -2,7 +2,7 @@
 
 import json
 import traceback
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import Any
 
 from brimbook.cards.countdown import countdown
@@ -12,10 +12,12 @@ from brimbook.cards.shelf import shelf_of, shelf_sheet
 from brimbook.cards.sheet import line, sheet
 from brimbook.cards.true_size import holder_file, holder_model, holder_pages, template_file, template_pages
 from brimbook.draw.code import qr
+from brimbook.mesh.triangles import ModelError, Progress
 from brimbook.quantity.error import QuantityError
 from brimbook.record import blank, link, tree
 from brimbook.record.fields import is_private
 from brimbook.record.said import understand
+from brimbook.shape.path_data import OutlineError
 from brimbook.settings import display_of, form, paper_of, whole
 from brimbook.work_out import Answer, work_out
 
@@ -41,6 +43,34 @@ def ask(name: str, request: str) -> str:
     except Exception:  # the page must have its answer whatever went wrong
         return _reply(fault={"sentence": "Something went wrong while working this out. What you typed is kept.",
                              "detail": traceback.format_exc()})
+
+
+def reading(name: str, request: str, data: Any) -> Iterator[str]:
+    """Read a file bit by bit, telling each time how far it is, then the answer; always ends with one [JSON texts].
+
+    name: a key of READINGS [text].
+    request: its own arguments [JSON text].
+    data: the file's content [bytes].
+
+    Each text but the last holds "progress": the share that is done, and what is being done; the last one is a reply as of ask.
+
+    >>> list(reading("nothing", "{}", b""))
+    ['{"fault": {"sentence": "There is nothing called \u201cnothing\u201d to read.", "detail": ""}}']
+    """
+    try:
+        if name not in READINGS:
+            yield _reply(fault={"sentence": f"There is nothing called “{name}” to read.", "detail": ""})
+            return
+        answer = None
+        for step in READINGS[name](json.loads(request), data):
+            answer = step
+            if isinstance(step, tuple):
+                yield _reply(progress={"share": round(step[0], 3), "says": step[1]})
+        yield _reply(answer=answer)
+    except (ModelError, OutlineError) as error:
+        yield _reply(fault={"sentence": str(error), "detail": ""})
+    except Exception:  # the page must have its answer whatever went wrong
+        yield _reply(fault={"sentence": "Something went wrong while reading this file.", "detail": traceback.format_exc()})
 
 
 def _reply(**reply: Any) -> str:
@@ -143,3 +173,6 @@ ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "holder_pages": _printed(holder_pages),
     "holder_model": _taken_away(holder_model),
 }
+
+# Each yields how far it is, and last of all its answer.
+READINGS: dict[str, Callable[[dict[str, Any], Any], Iterator[Progress | dict[str, Any]]]] = {}

@@ -6,12 +6,12 @@ from pathlib import Path
 import pytest
 
 CORE = Path(__file__).parents[2] / "py" / "brimbook"
-FLOORS = ["door", "settings", "cards", "work_out", "steps", "candle", "cast", "draw", "fill", "shape", "record", "figure",
+FLOORS = ["door", "settings", "cards", "work_out", "steps", "candle", "cast", "draw", "fill", "mesh", "shape", "record", "figure",
           "sources", "quantity"]
 FILES = sorted(CORE.rglob("*.py"))
 # The standard library that a pure core may use: no clock, no chance, no files, no network.
-PURE = {"ast", "base64", "collections", "copy", "dataclasses", "datetime", "functools", "io", "itertools", "json",
-        "math", "re", "traceback", "typing", "unicodedata", "xml", "zlib"}
+PURE = {"array", "ast", "base64", "bisect", "collections", "copy", "dataclasses", "datetime", "functools", "heapq", "io", "itertools", "json",
+        "math", "operator", "re", "struct", "traceback", "typing", "unicodedata", "xml", "zlib"}
 OUTSIDE = {"pint": "quantity/units.py", "segno": "draw/code.py"}
 
 

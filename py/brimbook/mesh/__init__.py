@@ -1,0 +1,1 @@
+"""Solids as meshes of triangles: read from a file, checked, measured, and cut into sections."""
