@@ -54,8 +54,8 @@ def reading(name: str, request: str, data: Any) -> Iterator[str]:
 
     Each text but the last holds "progress": the share that is done, and what is being done; the last one is a reply as of ask.
 
-    >>> list(reading("nothing", "{}", b""))
-    ['{"fault": {"sentence": "There is nothing called \u201cnothing\u201d to read.", "detail": ""}}']
+    >>> json.loads(list(reading("nothing", "{}", b""))[-1])["fault"]["sentence"]
+    'There is nothing called “nothing” to read.'
     """
     try:
         if name not in READINGS:

@@ -64,6 +64,7 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
          drawing_text: str = "", actions: tuple[dict[str, Any], ...] = (), groups: tuple[dict[str, Any], ...] = (),
          timers: tuple[dict[str, str], ...] = (), saves: tuple[dict[str, str], ...] = (),
          prints: tuple[dict[str, str], ...] = (), table: dict[str, Any] | None = None, drag: dict[str, str] | None = None,
+         picks: tuple[dict[str, Any], ...] = (), photo: dict[str, Any] | None = None,
          closed: tuple[str, ...] | None = None) -> dict[str, Any]:
     """One card, as plain data for the page [card].
 
@@ -88,6 +89,8 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
     prints: sheets at true size: label, the door's name for it, and its place [prints].
     table: an answer that is a table: columns, rows of texts, which row is chosen, and what choosing one writes [table].
     drag: the door's name for moving a mark of the drawing, and its place [drag].
+    picks: files that the maker can have read: label, the door's name for it, its place, and what it may be [picks].
+    photo: what is marked on a photo, and its place [photo].
     closed: names of those that the closed card tells, in one line of a phone; all of answer if not given [texts].
     """
     number = int(place.split(".")[1]) + 1
@@ -102,5 +105,5 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
         "cautions": [{"title": each.title, "sentence": each.sentence, "source": each.source} for each in cautions],
         "beside": beside, "drawing": drawing, "drawing_text": drawing_text, "actions": list(actions), "groups": list(groups), "timers": list(timers), "saves": list(saves),
         "prints": list(prints), "table": table, "drag": drag,
-        "chapter": "",
+        "picks": list(picks), "photo": photo, "chapter": "",
     }

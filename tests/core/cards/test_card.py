@@ -15,7 +15,7 @@ PLACES = {"mold": "casts.0.cavity.", "mix": "casts.0.", "bowl": "casts.0.batch."
           "holder": "wells.0.holder.", "burning": "wells.0.burning."}
 CARD = {"id", "title", "question", "answer", "waiting", "fields", "more", "figures", "notes", "cautions", "drawing",
         "drawing_text",
-        "actions", "beside", "groups", "timers", "saves", "chapter", "large", "prints", "table", "drag"}
+        "actions", "beside", "groups", "timers", "saves", "chapter", "large", "prints", "table", "drag", "picks", "photo"}
 
 
 @given(bent_vessels())
