@@ -19,6 +19,7 @@ import { giveWay, hooks, lay, layAside, opened, workOut } from "./parts/opened.j
 import { overView, showOver } from "./parts/over.js";
 import { pad, watchFingers } from "./parts/pad.js";
 import { paintWith, repaint } from "./parts/paint.js";
+import { sweepFiles, tendPicks } from "./parts/picking.js";
 import { watchPrinting } from "./parts/print.js";
 import { remember, remembered, renameRoute, replaceRoute, route, vesselAddress } from "./parts/route.js";
 import { bareSheet } from "./parts/sheet.js";
@@ -46,6 +47,7 @@ function paint() {
   if (arrived) arrive();
   focusAdded();
   tendTimers();
+  tendPicks();
 }
 
 /** A screen is entered at its top, the shelf where it was left; the focus goes along for those who listen. */
@@ -179,7 +181,10 @@ function otherTab(name, text) {
 /** When the core comes (back), what lies open is worked out. Only then may other fetching begin. */
 function doorChanged() {
   if (door.state === "ready" && opened.record && !opened.fresh) workOut();
-  if (door.state !== "starting") watchUpdates();
+  if (door.state !== "starting") {
+    watchUpdates();
+    sweepFiles();
+  }
   repaint();
 }
 

@@ -6,8 +6,13 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 from brimbook.cards.countdown import countdown
+from brimbook.cards.design_file import design_model
+from brimbook.cards.drawing import read_drawing
 from brimbook.cards.moving import move_wick
+from brimbook.cards.photo import mark_photo
+from brimbook.cards.reading_model import read_model
 from brimbook.cards.reminders import reminders
+from brimbook.cards.sharing import with_outlines
 from brimbook.cards.shelf import shelf_of, shelf_sheet
 from brimbook.cards.sheet import line, sheet
 from brimbook.cards.true_size import holder_file, holder_model, holder_pages, template_file, template_pages
@@ -69,6 +74,8 @@ def reading(name: str, request: str, data: Any) -> Iterator[str]:
         yield _reply(answer=answer)
     except (ModelError, OutlineError) as error:
         yield _reply(fault={"sentence": str(error), "detail": ""})
+    except MemoryError:
+        yield _reply(fault={"sentence": "This device has too little memory for so large a file. Save it with fewer triangles.", "detail": ""})
     except Exception:  # the page must have its answer whatever went wrong
         yield _reply(fault={"sentence": "Something went wrong while reading this file.", "detail": traceback.format_exc()})
 
@@ -112,7 +119,7 @@ def _share(request: dict[str, Any]) -> dict[str, Any]:
     if not tree.within_limits(record):
         raise link.LinkError("There is no vessel here that a link could hold.")
     plain = tree.without(tree.copy_with(record, {**said.texts, **said.canonical}), is_private)
-    full = f"{address}#{link.to_fragment(plain)}"
+    full = f"{address}#{link.to_fragment(with_outlines(said, plain))}"
     name = said.text("name").strip() or "this vessel"
     try:
         return {"link": full, "qr": qr(full), "qr_label": f"QR code of the link to {name}"}
@@ -132,6 +139,11 @@ def _settings(request: dict[str, Any]) -> dict[str, Any]:
 
 def _move_wick(request: dict[str, Any]) -> dict[str, Any]:
     return move_wick(work_out(request.get("record"), display_of(whole(request.get("settings")))), request)
+
+
+def _mark_photo(request: dict[str, Any]) -> dict[str, Any]:
+    settings = whole(request.get("settings"))
+    return mark_photo(understand(request.get("record"), display_of(settings)), request, paper_of(settings))
 
 
 def _countdown(request: dict[str, Any]) -> list[dict[str, str]]:
@@ -165,6 +177,7 @@ ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "settings": _settings,
     "shelf": _shelf,
     "move_wick": _move_wick,
+    "mark_photo": _mark_photo,
     "countdown": _countdown,
     "calendar": _calendar,
     "template": _taken_away(template_file),
@@ -172,7 +185,12 @@ ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "holder_sheet": _taken_away(holder_file),
     "holder_pages": _printed(holder_pages),
     "holder_model": _taken_away(holder_model),
+    "design_model": _taken_away(design_model),
 }
 
 # Each yields how far it is, and last of all its answer.
-READINGS: dict[str, Callable[[dict[str, Any], Any], Iterator[Progress | dict[str, Any]]]] = {}
+READINGS: dict[str, Callable[[dict[str, Any], Any], Iterator[Progress | dict[str, Any]]]] = {
+    "model": lambda request, data: read_model(
+        understand(request.get("record"), display_of(whole(request.get("settings")))), request, data),
+    "drawing": lambda request, data: read_drawing(request, data, display_of(whole(request.get("settings")))),
+}

@@ -132,3 +132,4 @@ ALKANE_EXPANSION = Source("n-eicosane and n-docosane lose 0.00062 and 0.00066 g/
 YOUR_CUP = Source("Worked out from the cup of wax that you weighed", "your entry")
 COVERING = Source("The least discs that cover a shape (k-center); agrees with published coverings of disc and square within 0.3 %",
                   "published")
+PERSPECTIVE = Source("A plane in a photo: the projective map through four known corners, by eight linear equations", "from memory")

@@ -14,6 +14,8 @@ from brimbook.steps.bowl import bowl
 from brimbook.steps.burning import Burn, burning
 from brimbook.steps.clamping import clamping
 from brimbook.steps.curing import Schedule, curing
+from brimbook.steps.design import PLACE, design_of
+from brimbook.steps.design_figures import design_figures, design_weights
 from brimbook.steps.drying import Dryness, drying
 from brimbook.steps.filling import Filled, filling
 from brimbook.steps.finishing import finishing
@@ -23,10 +25,13 @@ from brimbook.steps.measure import Measurement, measure
 from brimbook.steps.melting import Melt, melting
 from brimbook.steps.mixing import mixing, plan_of, shared
 from brimbook.steps.plan import Plan
+from brimbook.steps.photo import photo_figures
 from brimbook.steps.pot import Potful, pot
 from brimbook.steps.pouring import pouring
 from brimbook.steps.recipe import recipe_of
 from brimbook.steps.scent import scent
+from brimbook.steps.target import Target, target
+from brimbook.steps.wax_surface import shape_of
 from brimbook.steps.wicks import WickPlan, wicks
 
 
@@ -52,6 +57,7 @@ class Answer:
     melts: dict[str, Melt] = field(default_factory=dict)
     wick_plans: dict[str, WickPlan] = field(default_factory=dict)
     burns: dict[str, Burn] = field(default_factory=dict)
+    targets: dict[str, Target] = field(default_factory=dict)
 
     def keep(self, figures: list[Figure]) -> None:
         """Add figures [nothing].
@@ -79,6 +85,7 @@ def work_out(record: dict[str, Any], display: Display = Display()) -> Answer:
     ('Weigh 1205 g powder', 'Weigh 301 g water')
     """
     answer = Answer(understand(record, display))
+    _design(answer)
     casts = places(answer.said, "casts")
     for place in casts:
         _room(answer, f"{place}.cavity")
@@ -92,6 +99,8 @@ def work_out(record: dict[str, Any], display: Display = Display()) -> Answer:
             _own_pot(answer, place, wells)
     for place in wells:
         _candle(answer, place)
+        _target(answer, place)
+    _design_weights(answer)
     return answer
 
 
@@ -206,12 +215,36 @@ def _own_pot(answer: Answer, place: str, wells: list[str]) -> None:
     answer.keep(list(answer.melts[place].figures))
 
 
+def _target(answer: Answer, place: str) -> None:
+    """Where a wanted weight of wax leads."""
+    fresh, blend = answer.figures.get("casts.0.fresh_density"), answer.blends.get(_pot_of(answer.said, place))
+    found = target(answer.said, place, blend, answer.rooms, fresh)
+    if found is not None:
+        answer.targets[place] = found
+        answer.keep(list(found.figures))
+
+
+def _design(answer: Answer) -> None:
+    """The vessel that is designed, if there is one."""
+    found = design_of(answer.said)
+    if found is not None:
+        answer.keep(design_figures(answer.said, found))
+
+
+def _design_weights(answer: Answer) -> None:
+    """What it weighs: only now are mix and wax known."""
+    cast, room = (answer.figures.get(f"{PLACE}.{name}") for name in ("cast", "room"))
+    if cast is not None and room is not None:
+        fresh, blend = answer.figures.get("casts.0.fresh_density"), answer.blends.get("wells.0")
+        answer.keep(design_weights(answer.said, cast, room, fresh, blend))
+
+
 def _candle(answer: Answer, place: str) -> None:
     """The wicks of a well, their holder, and its burn test."""
     plan = wicks(answer.said, place)
     if plan is not None:
         answer.wick_plans[place] = plan
-        answer.keep(list(plan.figures))
+        answer.keep([*plan.figures, *(photo_figures(answer.said, place) if shape_of(answer.said, place) == "photo" else [])])
     answer.keep(holder(answer.said, place, plan))
     answer.burns[place] = burning(answer.said, place, plan, answer.fills.get(place))
     answer.keep(list(answer.burns[place].figures))

@@ -81,6 +81,13 @@ async function snapshot(load, site) {
   return { whole: python.makeMemorySnapshot(), words: engineWords(python._module) };
 }
 
+/** Memory as it is once it has grown: what is new is all zeros. */
+function grown(memory, length) {
+  const whole = new Uint8Array(length);
+  whole.set(memory);
+  return whole;
+}
+
 /** A fresh instance's memory as it comes from the file, and after its constructors ran. */
 async function fresh(load, header) {
   const memory = {};
@@ -139,11 +146,10 @@ async function make(dist, out) {
   const [, offset] = new Uint32Array(whole.buffer, whole.byteOffset, 2);
   const header = whole.slice(0, offset);
   const heap = whole.subarray(offset);
-  const memory = await fresh(load, header);
-  if (memory.after.length !== heap.length) throw new Error("the image needs more memory than a fresh instance has");
-  const found = runs(heap, memory);
+  const { before, after } = await fresh(load, header);
+  const found = runs(heap, { before: grown(before, heap.length), after: grown(after, heap.length) });
   const lock = JSON.parse(await readFile(join(dist, "pyodide", "pyodide-lock.json"), "utf8"));
-  const image = { header: [...header], runs: placed(found), words, lock };
+  const image = { header: [...header], runs: placed(found), words, memory: heap.length, lock };
   await writeFile(join(out, "image.json"), JSON.stringify(image));
   await writeFile(join(out, "pages.bin"), Buffer.concat(found.map(([at, length]) => heap.subarray(at, at + length))));
 }

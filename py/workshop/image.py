@@ -44,6 +44,8 @@ def _module(index: dict) -> bytes:
         f"export const lock = {json.dumps(index['lock'])};",
         "// Places among the 32-bit words of memory that belong to the engine and keep what it put there.",
         f"export const words = {json.dumps(index['words'])};",
+        "// How much memory it needs; a fresh instance may have less.",
+        f"export const memory = {index['memory']};",
         "// Each run of pages: its place in memory, then where it begins and ends in pages.gz, unpacked.",
         f"export const length = {index['runs'][-1][2]};",
         f"export const runs = {json.dumps(index['runs'], separators=(',', ':'))};",

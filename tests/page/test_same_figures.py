@@ -4,6 +4,7 @@ import json
 import math
 
 import pytest
+from model_page import models
 
 from brimbook import door
 from brimbook.record import blank
@@ -60,3 +61,20 @@ def test_the_page_agrees(maker):
     }""", asked)
     for request, answer in zip(asked, answers, strict=True):
         assert same(json.loads(door.ask("work_out", json.dumps(request)))["answer"], answer)
+
+
+FILES = {"cup.stl": models.as_stl(models.cup(facets=96)), "block.stl": models.as_stl(models.box(60.0, 40.0, 50.0)),
+         "leaning.stl": models.as_stl(models.cup(lean=12.0, facets=50))}
+
+
+@pytest.mark.parametrize("name", FILES)
+def test_the_page_reads_a_file_alike(maker, name):
+    maker.opens()
+    request = {"record": blank.blank(), "settings": {}, "place": "casts.0.cavity", "name": name}
+    read = maker.page.evaluate("""async ([request, content]) => {
+        const { read } = await import("./core/reading.js");
+        const file = new File([Uint8Array.from(content)], request.name);
+        return read({ name: "model", file, request, onProgress: () => {}, signal: new AbortController().signal });
+    }""", [request, list(FILES[name])])
+    *_, last = door.reading("model", json.dumps(request), FILES[name])
+    assert read == json.loads(last)["answer"]

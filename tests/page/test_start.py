@@ -26,7 +26,7 @@ const start = async () => {
 const opened = start();
 addEventListener("message", async ({ data }) => {
   try {
-    const ask = await opened;
+    const { ask } = (await opened).pyimport("brimbook.door");
     const space = ask.__globals__.get("__builtins__");
     const names = space.get("dict")();
     space.get("exec")(data, names);

@@ -7,7 +7,7 @@ import pytest
 
 from workshop.places import LOCKS
 
-NAMES = ["build", "page", "proof", "test"]
+NAMES = ["build", "page", "proof", "samples", "test"]
 
 
 def entries(name):

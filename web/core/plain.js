@@ -18,7 +18,7 @@ async function wheels() {
   return Promise.all(names.map(async (name) => (await fetched(new URL(name, WHEELS))).arrayBuffer()));
 }
 
-/** Start the core from its sources; returns the door's ask. */
+/** Start Python with the core from its sources; returns Pyodide. */
 export async function plainStart({ runtime, loader }, tell) {
   tell("loading");
   const { loadPyodide } = await loader;
@@ -27,5 +27,5 @@ export async function plainStart({ runtime, loader }, tell) {
   tell("unpacking");
   for (const archive of archives) python.unpackArchive(archive, "wheel");
   tell("importing");
-  return python.pyimport("brimbook.door").ask;
+  return python;
 }

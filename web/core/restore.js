@@ -15,15 +15,17 @@ async function unpacked(fetched) {
   return new Uint8Array(await new Response(body).arrayBuffer());
 }
 
-/** Put the pages where they belong in a fresh instance's memory. */
-function patch({ HEAPU8, HEAP32 }, pages, { runs, length, words }) {
+/** Put the pages where they belong in a fresh instance's memory, once there is enough of it. */
+function patch(made, pages, { runs, length, words, memory }) {
   if (pages.length !== length) throw new Error("the image is not whole");
+  if (made.HEAPU8.length < memory) made.growMemory(memory);
+  const { HEAPU8, HEAP32 } = made;
   const own = words.map((place) => [place, HEAP32[place]]);
   for (const [to, from, until] of runs) HEAPU8.set(pages.subarray(from, until), to);
   for (const [place, word] of own) HEAP32[place] = word;
 }
 
-/** Start the core from the image; returns the door's ask. */
+/** Start Python with the core from the image; returns Pyodide. */
 export async function restore({ runtime, pages: fetched, module, loader, image }) {
   const pages = unpacked(fetched);
   pages.catch(() => {});
@@ -39,5 +41,5 @@ export async function restore({ runtime, pages: fetched, module, loader, image }
   // The library is in the image already.
   const python = await lending(runtime, { [STDLIB]: () => new Response(EMPTY_ZIP) }, () => loadPyodide(settings));
   python.globals.get("reseed")();
-  return python.globals.get("door").ask;
+  return python;
 }

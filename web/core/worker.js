@@ -1,4 +1,5 @@
 // The worker's side of the door. Every request that comes in is answered, whatever happens here.
+// A second worker of this kind reads a file: reading is long, and must not keep the maker waiting.
 
 const at = (path) => new URL(path, import.meta.url);
 
@@ -42,17 +43,23 @@ function warm(ask) {
 /** Ask the core; a throw from the interpreter itself is fatal and is told as such. */
 async function answer({ id, ask: name, with: request }) {
   try {
-    const { ask } = await opened;
-    postMessage({ id, reply: ask(name, JSON.stringify(request)) });
+    const { door } = await opened;
+    postMessage({ id, reply: door.ask(name, JSON.stringify(request)) });
     // What comes every second by itself is no sign that the maker goes on.
-    if (name !== CLOCKWORK) warmLater(ask);
+    if (name !== CLOCKWORK) warmLater(door.ask);
   } catch (error) {
     const fault = { sentence: "The part that works out the figures stopped.", detail: String(error) };
     postMessage({ id, reply: JSON.stringify({ fault }), fatal: true });
   }
 }
 
-addEventListener("message", (event) => answer(event.data));
+/** Read a file; what that needs besides the core is fetched only now. */
+async function read(asked) {
+  const [{ readFile }, core] = await Promise.all([import("./reader.js"), opened]);
+  await readFile(core, asked, (told) => postMessage({ told }));
+}
+
+addEventListener("message", ({ data }) => (data.file ? read(data) : answer(data)));
 
 opened.then(
   ({ slow }) => tell("ready", { slow }),

@@ -35,6 +35,9 @@ export function damaged() {
   return all(VESSEL).filter(({ entry }) => !entry).map(({ id }) => id);
 }
 
+/** The ids of all vessels that are there or could come back: damaged ones and those in the trash too. */
+export const vesselIds = () => [...names(VESSEL), ...names(TRASH)];
+
 /** Whether nothing at all has been kept yet. */
 export function isEmpty() {
   return !names(VESSEL).length;

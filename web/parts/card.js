@@ -14,6 +14,8 @@ import { groupsView } from "./group.js";
 import { fold, mind } from "./icons.js";
 import { moreView } from "./more.js";
 import { opened, toggleCard } from "./opened.js";
+import { dropHand, picksView } from "./pick.js";
+import { photoView } from "./photo.js";
 import { printsView } from "./print.js";
 import { savesView } from "./save.js";
 import { tableView } from "./table.js";
@@ -31,9 +33,10 @@ export function cardsView({ cards }) {
 /** A card, open or closed. */
 function cardView(card, chaptered) {
   const open = opened.openCard === card.id;
+  const { over, drop } = dropHand(card);
   return html`<section class="card ${open ? "is-open" : "is-closed"} ${card.answer.length ? "answered" : ""}" aria-label=${card.title} data-card=${card.id}>
     ${chaptered ? html`<h3 class="card-head">${face(card, open)}</h3>` : html`<h2 class="card-head">${face(card, open)}</h2>`}
-    <div class="card-body" id="card.${card.id}" ?hidden=${!open}>${open ? body(card) : nothing}</div>
+    <div class="card-body" id="card.${card.id}" ?hidden=${!open} @dragover=${over} @drop=${drop}>${open ? body(card) : nothing}</div>
     ${!open && card.answer.length ? cautionLine(card.cautions) : nothing}
   </section>`;
 }
@@ -77,6 +80,7 @@ function body(card) {
     <div class="card-columns">
       <div class="tells">
         ${readings.map((field) => fieldView(field))}
+        ${picksView(card.picks)}
         ${timersView(card.timers)}
         ${figures(card)}
         ${tableView(card.table)}
@@ -87,7 +91,9 @@ function body(card) {
         ${cautionsView(card.cautions)}
       </div>
       <div class="asks">
-        ${others.map((field) => fieldView(field))}
+        ${others.filter((field) => isOfPhoto(field, card)).map((field) => fieldView(field))}
+        ${photoView(card.photo)}
+        ${others.filter((field) => !isOfPhoto(field, card)).map((field) => fieldView(field))}
         ${card.drag ? nothing : drawingView(card)}
         ${behindView(card)}
         ${actionsView(actions)}
@@ -110,6 +116,9 @@ function sorted(fields) {
   const begin = readings.length ? [...choice, ...readings] : [];
   return { readings: begin, others: fields.slice(begin.length) };
 }
+
+/** What is asked of a photo stands above it, with the choice that it belongs to. */
+const isOfPhoto = ({ path }, { photo }) => Boolean(photo) && path.startsWith(photo.place.replace(/[^.]*$/, ""));
 
 /** A button that adds one more stands below those there are, or where nothing else is asked; else with the others. */
 function parted({ fields, groups = [], actions = [] }) {

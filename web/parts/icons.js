@@ -30,7 +30,11 @@ export const fold = () => sign(svg`<path d="m6 9.500 6 6 6-6"/>`, "fold");
 export const rub = () => sign(svg`<path d="M9 5.500h11v13H9L3.500 12zM12 9.500l5 5m0-5-5 5"/>`);
 /** Put on paper. */
 export const printer = () => sign(svg`<path d="M7 9V4h10v5M7 17H4V9h16v8h-3M7 14h10v6H7z"/>`);
+/** A file. */
+export const paper = () => sign(svg`<path d="M6 3.500h8l4.500 4.500v12.500H6zM14 3.500V8h4.500"/>`);
 /** Look for. */
 export const look = () => sign(svg`<circle cx="10.500" cy="10.500" r="5.500"/><path d="m15 15 5 5"/>`);
 /** Done. */
 export const tick = () => sign(svg`<path d="m5 12.500 4.500 4.500L19 7.500"/>`, "tick");
+/** Take a photo. */
+export const camera = () => sign(svg`<path d="M4 8h4l1.500-2.500h5L16 8h4v10.500H4z"/><circle cx="12" cy="13" r="3.250"/>`);

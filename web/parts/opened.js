@@ -173,8 +173,11 @@ export function choose(path, choice) {
   change(withTexts(opened.record, { [path]: choice.value, ...choice.sets }));
 }
 
-/** Take what a row of a table offers, with a way back. */
-export const take = (texts) => withWayBack("Taken.", withTexts(opened.record, texts));
+/** Take what a row of a table offers or a file tells, with a way back; `also` is done on that way too. */
+export const take = (texts, words = "Taken.", also = () => {}) => withWayBack(words, withTexts(opened.record, texts), also);
+
+/** Write several texts, by path. */
+export const write = (texts) => change(withTexts(opened.record, texts));
 
 /** Write what moving a mark sets. All moves of one run have one way back. */
 export function move(run, texts) {
@@ -217,11 +220,15 @@ function removeItem({ remove: place, sets = {} }) {
   withWayBack("Removed.", withTexts(withoutItem(opened.record, place), sets));
 }
 
-function withWayBack(words, record) {
+function withWayBack(words, record, also = () => {}) {
   const { holder, record: before, line } = opened;
   opened.drafts.clear();
   change(record);
-  if (opened.record === record) toast(words, "Undo", () => putBack(holder, before, line));
+  if (opened.record !== record) return;
+  toast(words, "Undo", () => {
+    also();
+    putBack(holder, before, line);
+  });
 }
 
 /** The way back also leads to what was laid aside since, but never over something newer. */

@@ -3,6 +3,7 @@
 from typing import Any
 
 from brimbook.figure import Figure
+from brimbook.mesh.limits import MOST_BYTES
 from brimbook.record.tree import item_of
 from brimbook.steps.cautions import Caution
 from brimbook.work_out import Answer
@@ -10,7 +11,12 @@ from brimbook.work_out import Answer
 
 # Parts below a cast or a well that have a card of their own.
 APART = ("cavity", "fill", "pouring", "batch", "clamping", "curing", "drying", "leaking", "finishing",
-         "scent", "melting", "wicks", "holder", "burning")
+         "scent", "melting", "wicks", "holder", "burning", "target")
+
+
+# So large a file is refused before it is read.
+_LIMIT = {"most_bytes": MOST_BYTES, "too_large": f"This file is larger than {MOST_BYTES / 1e6:.0f} MB, which is more than can be read here. "
+                                                  "Save it as 3MF or binary STL, or with fewer triangles."}
 
 
 def figures_below(answer: Answer, place: str) -> dict[str, Figure]:
@@ -89,7 +95,8 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
     prints: sheets at true size: label, the door's name for it, and its place [prints].
     table: an answer that is a table: columns, rows of texts, which row is chosen, and what choosing one writes [table].
     drag: the door's name for moving a mark of the drawing, and its place [drag].
-    picks: files that the maker can have read: label, the door's name for it, its place, and what it may be [picks].
+    picks: files that the maker can have read: label, the door's name for it (reading), its place, the endings it may have (accept),
+        whether it is kept on the device (keep), whether what was read no longer fits (again), the name that was read, and what to say [picks].
     photo: what is marked on a photo, and its place [photo].
     closed: names of those that the closed card tells, in one line of a phone; all of answer if not given [texts].
     """
@@ -105,5 +112,5 @@ def card(place: str, id: str, title: str, question: str, *, waiting: str, fields
         "cautions": [{"title": each.title, "sentence": each.sentence, "source": each.source} for each in cautions],
         "beside": beside, "drawing": drawing, "drawing_text": drawing_text, "actions": list(actions), "groups": list(groups), "timers": list(timers), "saves": list(saves),
         "prints": list(prints), "table": table, "drag": drag,
-        "picks": list(picks), "photo": photo, "chapter": "",
+        "picks": [{**_LIMIT, **each} for each in picks], "photo": photo, "chapter": "",
     }

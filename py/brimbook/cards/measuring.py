@@ -1,9 +1,11 @@
 """The two cards that measure a room: the mold's cavity, and the well for wax."""
 
+from dataclasses import replace
 from typing import Any
 
-from brimbook.cards.asking import ask
+from brimbook.cards.asking import ask, plain_choice
 from brimbook.cards.card import card, figures_below
+from brimbook.cards.model_file import cut_of, file_asked, file_drawing, file_table, file_waiting, file_words
 from brimbook.draw import section
 from brimbook.draw.section import Profile
 from brimbook.quantity import show
@@ -11,7 +13,8 @@ from brimbook.record.fields import leaf_at
 from brimbook.record.said import Said
 from brimbook.shape.solid import SOLIDS
 from brimbook.steps import cautions
-from brimbook.steps.measure import READINGS
+from brimbook.steps.measure import FROM_FILE, READINGS
+from brimbook.steps.model_file import cast_files
 from brimbook.work_out import Answer
 
 _MOLD_QUESTIONS = {
@@ -21,6 +24,8 @@ _MOLD_QUESTIONS = {
     "poured_out": "What did the water you poured out weigh?",
     "dry_filler": "What did the filler weigh?",
     "dimensions": "How large is the cavity?",
+    "file": "What does its file show?",
+    "design": "What takes the design to cast?",
 }
 _WELL_QUESTIONS = {
     "on_scale": "What did the water to the line weigh?",
@@ -29,6 +34,14 @@ _WELL_QUESTIONS = {
     "poured_out": "What did the water to the line weigh, poured out?",
     "dry_filler": "What did the filler to the line weigh?",
     "dimensions": "How large is the well, to the line?",
+    "file": "What does the file show, and up to which line?",
+    "cast_file": "Which room of the piece, and up to which line?",
+    "design": "What does the design hold, to its line?",
+}
+_WAITING = {
+    "dimensions": "Measure it with a ruler, or take the sizes from the drawing.",
+    "dry_filler": "Fill it with dry filler, weigh that, and type what one mL of it weighs.",
+    "design": "Once the vessel is designed.",
 }
 _PROFILES = {"cylinder": ("diameter", "diameter", "height"), "tapered": ("top_diameter", "bottom_diameter", "height"),
              "box": ("length", "length", "height")}
@@ -45,9 +58,9 @@ def mold_card(answer: Answer, place: str) -> dict[str, Any]:
     return card(
         place, "mold", "Mold", _MOLD_QUESTIONS[_way(answer.said, fill)], answer=("volume",),
         waiting=_waiting(answer.said, fill, "Fill the mold with water to the brim and weigh the water."),
-        **_asked(answer.said, fill),
-        **_worked(answer, fill), drawing=section.mold(_profile(answer.said, fill), told),
-        drawing_text=f"Section of the mold, filled with water: {', '.join(told)}.")
+        **_asked(answer.said, fill), **_worked(answer, fill), table=file_table(answer.said, fill),
+        drawing=file_drawing(answer.said, fill, section.mold(_profile(answer.said, fill), told)),
+        drawing_text=f"Section of {_shown(answer.said, fill)}: {', '.join(told)}.{file_words(answer.said, fill)}")
 
 
 def well_card(answer: Answer, place: str) -> dict[str, Any]:
@@ -66,8 +79,8 @@ def well_card(answer: Answer, place: str) -> dict[str, Any]:
         place, "well", "Well", _WELL_QUESTIONS[_way(said, fill)], answer=("volume",),
         waiting=_waiting(said, fill, "Fill it with water to the wax line, weigh that."), **asked,
         **_worked(answer, fill), cautions=cautions.WELL if sealed else cautions.UNSEALED_WELL,
-        drawing=section.vessel(_profile(said, fill), "water", told),
-        drawing_text=f"Section of the vessel, filled with water: {', '.join(told)}.")
+        table=file_table(said, fill), drawing=file_drawing(said, fill, section.vessel(_profile(said, fill), "water", told)),
+        drawing_text=f"Section of the vessel, filled with water: {', '.join(told)}.{file_words(said, fill)}")
 
 
 def well_profile(said: Said, place: str) -> Profile:
@@ -85,17 +98,26 @@ def _way(said: Said, fill: str) -> str:
 
 def _waiting(said: Said, fill: str, with_water: str) -> str:
     """What to do while there is no volume."""
-    if said.is_marked_below(fill):
+    if said.is_marked_below(fill) and _way(said, fill) not in FROM_FILE:
         return "Mend the entry that is marked."
-    otherwise = {"dimensions": "Measure it with a ruler, or take the sizes from the drawing.",
-                 "dry_filler": "Fill it with dry filler, weigh that, and type what one mL of it weighs."}
-    return otherwise.get(_way(said, fill), with_water)
+    way = _way(said, fill)
+    return file_waiting(said, fill) if way in FROM_FILE else _WAITING.get(way, with_water)
+
+
+def _shown(said: Said, fill: str) -> str:
+    """What the drawing of a mold's card shows."""
+    is_piece = said.value(f"{fill}.way") == "file" and said.value(f"{fill}.file.holds") != "mold" and cut_of(said, fill) is not None
+    return "the piece" if is_piece else "the mold, filled with water"
 
 
 def _asked(said: Said, fill: str) -> dict[str, Any]:
     """What is asked in the open, what behind More, and the buttons for readings."""
     way = _way(said, fill)
-    way_field = ask(said, f"{fill}.way")
+    way_field = ask(said, f"{fill}.way", choices=[plain_choice(each) for each in leaf_at(f"{fill}.way").choices if _can_be(said, fill, each.value)])
+    if way in FROM_FILE:
+        return file_asked(said, fill, way_field)
+    if way == "design":
+        return {"fields": [way_field], "more": [], "actions": ()}
     if way == "dimensions":
         solid = said.value(f"{fill}.solid") or "cylinder"
         names = ("solid", *SOLIDS[solid].dimensions)
@@ -109,6 +131,12 @@ def _asked(said: Said, fill: str) -> dict[str, Any]:
         small.remove("temperature")
     return {"fields": [*fields, way_field], "more": [ask(said, f"{fill}.{name}") for name in small],
             "actions": _reading_actions(fill, rows)}
+
+
+def _can_be(said: Said, fill: str, way: str) -> bool:
+    """Is there what a way of measuring needs?"""
+    needs = {"design": said.count("design"), "cast_file": cast_files(said)}
+    return way == said.value(f"{fill}.way") or bool(needs.get(way, True))
 
 
 def _reading(said: Said, fill: str, row: int, part: str, rows: int) -> dict[str, Any]:
@@ -136,8 +164,11 @@ def _room_told(answer: Answer, fill: str, otherwise: str) -> list[str]:
 
 
 def _profile(said: Said, fill: str) -> Profile:
-    """The room's shape where its dimensions are typed."""
-    if _way(said, fill) != "dimensions":
+    """The room's shape where its dimensions are typed, or its file shows it."""
+    way = _way(said, fill)
+    if way in FROM_FILE:
+        return replace(section.UNKNOWN, cut=cut_of(said, fill))
+    if way != "dimensions":
         return section.UNKNOWN
     values = [said.value(f"{fill}.{name}") for name in _PROFILES[said.value(f"{fill}.solid") or "cylinder"]]
     return section.UNKNOWN if None in values else Profile(*values, to_scale=True)

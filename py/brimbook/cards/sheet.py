@@ -6,6 +6,7 @@ from brimbook.cards.bowl import bowl_card
 from brimbook.cards.burning import burning_card
 from brimbook.cards.clamping import clamp_card
 from brimbook.cards.curing import cure_card
+from brimbook.cards.design import design_action, design_card
 from brimbook.cards.drying import dry_card
 from brimbook.cards.finishing import finish_card
 from brimbook.cards.holder import holder_card
@@ -17,6 +18,7 @@ from brimbook.cards.pot import pot_card
 from brimbook.cards.pouring import pour_card
 from brimbook.cards.scent import scent_card
 from brimbook.cards.shelf import Shelf
+from brimbook.cards.target import target_card
 from brimbook.cards.wax import wax_card
 from brimbook.cards.wicks import wicks_card
 from brimbook.record.blank import new_cast, new_well
@@ -31,7 +33,7 @@ def sheet(answer: Answer, shelf: Shelf = Shelf()) -> dict[str, Any]:
     answer: everything worked out from the record [answer].
     shelf: the maker's own materials [shelf].
     """
-    said, cards = answer.said, []
+    said, cards = answer.said, _chapter("Design", design_card(answer))
     for place in places(said, "casts"):
         cards += _cast_cards(answer, place, shelf)
     for place in places(said, "wells"):
@@ -57,7 +59,7 @@ def _well_cards(answer: Answer, place: str, shelf: Shelf) -> list[dict[str, Any]
     own = has_own_pot(answer.said, place)
     pot = [scent_card(answer, place), pot_card(answer, place), melting_card(answer, place)] if own else []
     return [
-        *_chapter("Fill", [well_card(answer, place), wax_card(answer, place), *pot]),
+        *_chapter("Fill", [well_card(answer, place), wax_card(answer, place), target_card(answer, place), *pot]),
         *_chapter("Wicks", [wicks_card(answer, place, shelf), holder_card(answer, place)]),
         *_chapter("Burn", [burning_card(answer, place)]),
     ]
@@ -75,7 +77,7 @@ def _actions(answer: Answer) -> list[dict[str, Any]]:
             {"label": "Add another well", "append": "wells", "value": {**new_well(display), "pot": "first"}}]
     removes = [{"label": f"Remove {word} {row + 1}", "remove": f"{name}.{row}"}
                for name, word in (("casts", "mold"), ("wells", "well")) for row in range(1, said.count(name))]
-    return [*adds, *removes]
+    return [*adds, *design_action(said), *removes]
 
 
 def line(answer: Answer) -> str:

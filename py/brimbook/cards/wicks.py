@@ -4,6 +4,8 @@ from typing import Any
 
 from brimbook.cards.asking import ask, plain_choice
 from brimbook.cards.card import card, figures_below
+from brimbook.cards.drawing import drawing_picks
+from brimbook.cards.photo import photo_fields, photo_more, photo_part
 from brimbook.cards.shelf import Shelf
 from brimbook.cards.wick_table import own_wicks, wick_table
 from brimbook.draw import plan as drawing
@@ -14,7 +16,7 @@ from brimbook.shape.covering import pool
 from brimbook.shape.inside import room
 from brimbook.shape.outline import is_convex
 from brimbook.steps import cautions
-from brimbook.steps.wax_surface import SIZES, shape_of, usual_size
+from brimbook.steps.wax_surface import SIZES, shape_of, shapes, usual_size
 from brimbook.steps.wick_counts import PLACED, has_places, tried, usual_count
 from brimbook.steps.wicks import WickPlan, from_edges
 from brimbook.work_out import Answer
@@ -32,23 +34,29 @@ def wicks_card(answer: Answer, place: str, shelf: Shelf) -> dict[str, Any]:
     """
     said, at, plan = answer.said, f"{place}.wicks", answer.wick_plans.get(place)
     figures = figures_below(answer, at)
-    drawn = plan is not None and plan.covering is not None
+    drawn, is_photo = plan is not None and plan.covering is not None, shape_of(said, place) == "photo"
     return card(
         place, "wicks", "Wicks", "How large is the wax, seen from above?",
         waiting=_waiting(said, place, plan), figures=figures, answer=("needed", "reach"), closed=("needed",),
-        fields=[*_sizes(said, place), ask(said, f"{place}.outline.shape", usual=shape_of(said, place)), *_wick(said, at, shelf, plan)],
+        fields=[*_sizes(said, place), _shape(said, place), *(photo_fields(said, place) if is_photo else ()), *_wick(said, at, shelf, plan)],
         more=[*(ask(said, f"{at}.{name}") for name in ("from_wall", "between")),
-              ask(said, f"{at}.up_to", usual=str(tried(said, place))), *(ask(said, f"{at}.{name}") for name in ("pool", "rate"))],
+              ask(said, f"{at}.up_to", usual=str(tried(said, place))), *(ask(said, f"{at}.{name}") for name in ("pool", "rate")),
+              *(photo_more(said, place) if is_photo else ())],
         notes=plan.notes if plan is not None else (), cautions=cautions.WICKS,
         table=wick_table(said, place, plan, shelf) if plan is not None else None,
         drawing=_drawing(said, at, plan) if drawn else "", drawing_text=_words(said, plan) if drawn else "",
         drag={"ask": "move_wick", "place": place} if drawn else None,
-        actions=_actions(at, plan))
+        picks=drawing_picks(said, place), photo=photo_part(said, place) if is_photo else None, actions=_actions(at, plan))
 
 
 def _sizes(said: Said, place: str) -> list[dict[str, Any]]:
     names = SIZES[shape_of(said, place)]
     return [ask(said, f"{place}.outline.{name}", usual=usual_size(said, place, name)) for name in names]
+
+
+def _shape(said: Said, place: str) -> dict[str, Any]:
+    choices = [plain_choice(each) for each in shapes(said, place)]
+    return ask(said, f"{place}.outline.shape", choices=choices, usual=shape_of(said, place))
 
 
 def _wick(said: Said, at: str, shelf: Shelf, plan: WickPlan | None) -> list[dict[str, Any]]:
@@ -69,6 +77,8 @@ def _wick(said: Said, at: str, shelf: Shelf, plan: WickPlan | None) -> list[dict
 def _waiting(said: Said, place: str, plan: WickPlan | None) -> str:
     if said.is_marked_below(f"{place}.outline") or said.is_marked_below(f"{place}.wicks"):
         return "Mend the entry that is marked."
+    if plan is None and shape_of(said, place) == "photo" and has_places(place):
+        return "Mark the rim on a photo."
     if plan is None:
         return "Type the size of the wax surface." if has_places(place) else f"Wicks are placed in the first {PLACED} wells of a vessel."
     return "No room for so many wicks." if plan.best else "No room for a wick."

@@ -1,21 +1,20 @@
 """The section of a mold or a vessel, filled to its line."""
 
 from dataclasses import dataclass
-from xml.sax.saxutils import escape
 
-WIDTH, HEIGHT = 350, 190
-_LEFT, _RIGHT, _TOP, _BOTTOM = 20, 172, 34, 166
-_WALL = 12
+from brimbook.draw.model_section import Cut, upright
+from brimbook.draw.section_parts import BOTTOM, HEIGHT, LEFT, RIGHT, TOP, WALL, WIDTH, line_and_labels, polygon, sheet
 
 
 @dataclass(frozen=True)
 class Profile:
-    """Half-open outline of a room in section: how wide at the top and the bottom, how high [mm]."""
+    """Half-open outline of a room in section: how wide at the top and the bottom, how high [mm]; or its true cut."""
 
     top: float
     bottom: float
     height: float
     to_scale: bool
+    cut: Cut | None = None
 
 
 # A stout cup, for a room whose shape nobody has told.
@@ -32,12 +31,14 @@ def vessel(profile: Profile, contents: str, labels: list[str]) -> str:
     >>> vessel(UNKNOWN, "wax", ["196 mL"]).startswith('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 350 190"')
     True
     """
+    if profile.cut is not None:
+        return upright(profile.cut, contents, labels)
     room = _room(profile)
     (left, top), (_, bottom), (_, _), (right, _) = room
     rim = top - 16
-    outer = [(left - _WALL, rim), (room[1][0] - _WALL, bottom + _WALL), (room[2][0] + _WALL, bottom + _WALL),
-             (right + _WALL, rim), (right, rim), (right, top), room[2], room[1], (left, top), (left, rim)]
-    return _svg([_polygon(outer, "vessel-wall"), _polygon(room, contents), *_line_and_labels(top, right, labels),
+    outer = [(left - WALL, rim), (room[1][0] - WALL, bottom + WALL), (room[2][0] + WALL, bottom + WALL),
+             (right + WALL, rim), (right, rim), (right, top), room[2], room[1], (left, top), (left, rim)]
+    return sheet([polygon(outer, "vessel-wall"), polygon(room, contents), *line_and_labels(top, right, labels),
                  *_scale_note(profile)])
 
 
@@ -52,20 +53,22 @@ def mold(profile: Profile, labels: list[str]) -> str:
     >>> 'class="water"' in mold(UNKNOWN, ["642 mL"])
     True
     """
+    if profile.cut is not None:
+        return upright(profile.cut, "water", labels)
     room = _room(profile)
     (left, top), (_, bottom), (_, _), (right, _) = room
-    body = [(left - _WALL, top), (left - _WALL, bottom + _WALL), (right + _WALL, bottom + _WALL), (right + _WALL, top)]
-    shapes = [_polygon(body, "mold"), _polygon(room, "water")]
+    body = [(left - WALL, top), (left - WALL, bottom + WALL), (right + WALL, bottom + WALL), (right + WALL, top)]
+    shapes = [polygon(body, "mold"), polygon(room, "water")]
     if not profile.to_scale:
-        shapes.append(_polygon(_core(room), "mold"))
-    return _svg([*shapes, *_line_and_labels(top, right, labels), *_scale_note(profile)])
+        shapes.append(polygon(_core(room), "mold"))
+    return sheet([*shapes, *line_and_labels(top, right, labels), *_scale_note(profile)])
 
 
 def _room(profile: Profile) -> list[tuple[float, float]]:
     """The room's corners on the sheet: top left, bottom left, bottom right, top right."""
     widest = max(profile.top, profile.bottom)
-    scale = min((_RIGHT - _LEFT - 2 * _WALL) / widest, (_BOTTOM - _TOP - _WALL) / profile.height)
-    middle, bottom = (_LEFT + _RIGHT) / 2, _BOTTOM - _WALL
+    scale = min((RIGHT - LEFT - 2 * WALL) / widest, (BOTTOM - TOP - WALL) / profile.height)
+    middle, bottom = (LEFT + RIGHT) / 2, BOTTOM - WALL
     top = bottom - profile.height * scale
     half_top, half_bottom = profile.top * scale / 2, profile.bottom * scale / 2
     return [(middle - half_top, top), (middle - half_bottom, bottom), (middle + half_bottom, bottom),
@@ -79,32 +82,7 @@ def _core(room: list[tuple[float, float]]) -> list[tuple[float, float]]:
             (right - inset, top - 12)]
 
 
-def _line_and_labels(level: float, right: float, labels: list[str]) -> list[str]:
-    start = _number(max(right + _WALL + 4, _RIGHT + 14))
-    shapes = [f'<line class="fill-line" x1="{_number(_LEFT - 16)}" y1="{_number(level)}" x2="{_RIGHT + 12}" '
-              f'y2="{_number(level)}"/>']
-    for place, text in enumerate(labels):
-        style = "label" if place == 0 else "label-small"
-        shapes.append(f'<text class="{style}" x="{start}" '
-                      f'y="{_number(level + 6 + 20 * place)}">{escape(text)}</text>')
-    return shapes
-
-
 def _scale_note(profile: Profile) -> list[str]:
     if profile.to_scale:
         return []
     return [f'<text class="label-small" x="{WIDTH - 8}" y="{HEIGHT - 8}" text-anchor="end">not to scale</text>']
-
-
-def _polygon(corners: list[tuple[float, float]], style: str) -> str:
-    points = " ".join(f"{_number(x)},{_number(y)}" for x, y in corners)
-    return f'<polygon class="{style}" points="{points}"/>'
-
-
-def _number(value: float) -> str:
-    return f"{value:.1f}".removesuffix(".0")
-
-
-def _svg(shapes: list[str]) -> str:
-    return (f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {HEIGHT}" class="section">'
-            f'{"".join(shapes)}</svg>')

@@ -1,6 +1,6 @@
 """What a bench rarely weighs, shown to the maker: pressure, force, area, stress, money."""
 
-from brimbook.quantity.show import Display, number, significant
+from brimbook.quantity.show import Display, number, plus_minus, significant
 from brimbook.quantity.units import UNITS, to_base
 
 # Signs that are written before the number.
@@ -60,6 +60,20 @@ def area(square_millimeters: float, display: Display) -> str:
     if display.length == "in":
         return f"{significant(square_millimeters / _square_inch(), 3, display)} in²"
     return f"{significant(square_millimeters / 100, 3, display)} cm²"
+
+
+def area_plus_minus(square_millimeters: float, display: Display) -> str:
+    """The ± of an area in cm², or in square inches where lengths are in inches [text].
+
+    square_millimeters: half-width [mm²].
+    display: how this maker reads figures [display].
+
+    >>> area_plus_minus(321.0, Display()), area_plus_minus(321.0, Display(length="in"))
+    ('± 3.3 cm²', '± 0.50 in²')
+    """
+    if display.length == "in":
+        return f"± {plus_minus(square_millimeters / _square_inch(), display)} in²"
+    return f"± {plus_minus(square_millimeters / 100, display)} cm²"
 
 
 def money(amount: float, display: Display) -> str:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from brimbook.shape import flatten
-from brimbook.shape.path_data import OutlineError, Point, curves
+from brimbook.shape.path_data import Curve, OutlineError, Point, curves
 
 # A round outline has so many corners: just outside the circle, by 0.054 % of its radius at most.
 ROUND = 96
@@ -117,7 +117,20 @@ def path(text: str) -> Outline:
     >>> [round(side, 6) for side in size(path("M 0 0 h 80 v 20 a 20 20 0 0 1 -20 20 h -60 z"))]
     [80.0, 40.0]
     """
-    points = flatten.flatten(_checked(curves(text)), CORNERS)
+    return closed(curves(text))
+
+
+def closed(pieces: list[Curve]) -> Outline:
+    """An outline of lines and curves, each beginning where the one before ends [outline].
+
+    pieces: lines of two points and cubics of four, y upward [mm].
+
+    Raises OutlineError, a sentence, when it is no outline of a sensible size, or crosses itself.
+
+    >>> size(closed([((0.0, 0.0), (80.0, 0.0)), ((80.0, 0.0), (80.0, 40.0)), ((80.0, 40.0), (0.0, 0.0))]))
+    (80.0, 40.0)
+    """
+    points = flatten.flatten(_checked(pieces), CORNERS)
     if len(points) > CORNERS:
         raise OutlineError(f"This outline has more than {CORNERS} corners. Leave some out.")
     if len(points) < 3 or abs(flatten.signed_area(points)) < SMALLEST**2 / 4:
@@ -127,7 +140,7 @@ def path(text: str) -> Outline:
     return _centered(points)
 
 
-def _checked(pieces: list[tuple[Point, ...]]) -> list[tuple[Point, ...]]:
+def _checked(pieces: list[Curve]) -> list[Curve]:
     corners = {point for curve in pieces for point in curve}
     if len(corners) < 3:
         raise OutlineError("An outline needs at least three corners, such as 0 0, 80 0, 80 40.")

@@ -36,18 +36,25 @@ def curves(text: str) -> list[Curve]:
     """
     if len(text) > LONGEST:
         raise OutlineError(f"This outline is longer than {LONGEST:,} letters. Draw it with fewer points.")
-    words = _words(text)
+    words = words_of(text)
     if not any(isinstance(word, str) for word in words):
         return _closed(list(_joined(_pairs(words))))
-    if words[0] not in ("M", "m"):
-        raise OutlineError("A path begins with M and where its outline starts, such as M 0 0.")
-    pen = _Pen()
-    for letter, numbers in _commands(words):
+    pen = Pen()
+    for letter, numbers in commands(words):
         pen.draw(letter, numbers)
     return [tuple((x, 0.0 - y) for x, y in curve) for curve in _closed(pen.drawn)]
 
 
-def _words(text: str) -> list[str | float]:
+def words_of(text: str) -> list[str | float]:
+    """The letters and numbers of an outline's text, in order [letters and numbers].
+
+    text: SVG path data, or points [text].
+
+    Raises OutlineError where something else stands in it, or a number far too large.
+
+    >>> words_of("M0 0h80")
+    ['M', 0.0, 0.0, 'h', 80.0]
+    """
     words, at, text, letter = [], 0, text.strip(), 0
     while at < len(text):
         # The two flags of an arc may stand without a gap between them and the next number.
@@ -84,8 +91,18 @@ def _closed(drawn: list[Curve]) -> list[Curve]:
     return drawn
 
 
-def _commands(words: list[str | float]) -> Iterator[tuple[str, list[float]]]:
-    """Each letter with as many numbers as it takes once; a letter may be followed by several such lots."""
+def commands(words: list[str | float]) -> Iterator[tuple[str, list[float]]]:
+    """Each letter with as many numbers as it takes once; a letter may be followed by several such lots [letters and numbers].
+
+    words: of path data [letters and numbers].
+
+    Raises OutlineError where they don't begin with M, or where a letter has too few or too many numbers.
+
+    >>> list(commands(["M", 0.0, 0.0, 8.0, 4.0]))
+    [('M', [0.0, 0.0]), ('L', [8.0, 4.0])]
+    """
+    if words[0] not in ("M", "m"):
+        raise OutlineError("A path begins with M and where its outline starts, such as M 0 0.")
     at = 0
     while at < len(words):
         letter, at = words[at], at + 1
@@ -101,16 +118,16 @@ def _commands(words: list[str | float]) -> Iterator[tuple[str, list[float]]]:
             raise OutlineError("Z closes the outline: it takes no number.")
 
 
-class _Pen:
-    """Draws commands one after the other."""
+class Pen:
+    """Draws the commands of one outline one after the other: at is where it is, start where the outline began."""
 
-    def __init__(self) -> None:
+    def __init__(self, at: Point = (0.0, 0.0), start: Point | None = None) -> None:
         self.drawn: list[Curve] = []
-        self.at: Point = (0.0, 0.0)
-        self._start: Point | None = None
+        self.at = at
+        self.start = start
         # Where the last curve's handle mirrors to, and whether that curve was a cubic.
         self._mirrored: tuple[str, Point] = ("", (0.0, 0.0))
-        self._is_closed = False
+        self.is_closed = False
 
     def draw(self, letter: str, numbers: list[float]) -> None:
         """Draw one command [nothing].
@@ -119,16 +136,16 @@ class _Pen:
         numbers: as many as it takes [mm, but °, and yes or no, for some of an arc].
         """
         kind = letter.upper()
-        if self._is_closed or (kind == "M" and self._start is not None):
+        if self.is_closed or (kind == "M" and self.start is not None):
             raise OutlineError("This path draws more than one outline. Keep only the outer one.")
         if kind == "A":
             return self._arc(*numbers[:5], self._point(letter, numbers[5:]))
         if kind == "M":
-            self.at = self._start = self._point(letter, numbers)
+            self.at = self.start = self._point(letter, numbers)
             return None
         if kind == "Z":
-            self._is_closed = True
-            return self._line(self._start)
+            self.is_closed = True
+            return self._line(self.start)
         if kind in "HV":
             here = self.at if letter.islower() else (0.0, 0.0)
             return self._line((here[0] + numbers[0], self.at[1]) if kind == "H" else (self.at[0], here[1] + numbers[0]))

@@ -8,6 +8,11 @@ from brimbook.fill import readings, water
 from brimbook.quantity import show
 from brimbook.record.said import Said
 from brimbook.shape import solid as solids
+from brimbook.steps.design import fill_figure
+from brimbook.steps.file_fill import from_file
+from brimbook.steps.file_notes import file_notes
+from brimbook.steps.file_water import against_water
+from brimbook.steps.model_file import Modeled, modeled
 
 # What one reading of each way is made of: the weight itself, or the larger and the smaller.
 READINGS = {
@@ -17,6 +22,8 @@ READINGS = {
     "poured_out": ("water",),
     "dry_filler": ("filler",),
 }
+# Measured by a file: water may be weighed besides, to compare.
+FROM_FILE = ("file", "cast_file")
 _SWAPPED = {
     "full_minus_empty": "Full weighs no more than empty. Were the two swapped?",
     "jug": "The jug weighs no less after filling than before. Were the two swapped?",
@@ -51,6 +58,10 @@ def measure(said: Said, place: str, porous: bool = False) -> Measurement | None:
     way = said.value(f"{place}.way")
     if way == "dimensions":
         return _by_dimensions(said, place)
+    if way in FROM_FILE:
+        return _by_file(said, place)
+    if way == "design":
+        return _by_design(said, place)
     names = ("readability", "line_error") if way == "dry_filler" else ("temperature", "readability", "line_error")
     if way is None or _needed(said, place, *names) is None:
         return None
@@ -250,3 +261,27 @@ def _by_dimensions(said: Said, place: str) -> Measurement | None:
         spread=f"± from each dimension being off by up to {show.length(ruler, said.display)}, added as squares.")
     return _with_water(place, volume, plus_minus, [figure], ["Printed and cast parts differ from the drawing by layer "
                        "lines and shrinkage: a weighing with water beats a ruler."])
+
+
+def _by_design(said: Said, place: str) -> Measurement | None:
+    found = fill_figure(said, place)
+    return found and _with_water(place, found[0].value, found[0].plus_minus, [found[0]], found[1])
+
+
+def _by_file(said: Said, place: str) -> Measurement | None:
+    found = modeled(said, place)
+    if found is None:
+        return None
+    plus_minus, figures = from_file(said, place, found)
+    compared = _compared(said, place, found, plus_minus)
+    return _with_water(place, found.volume, plus_minus, [*figures, *compared], file_notes(said, place, found))
+
+
+def _compared(said: Said, place: str, found: Modeled, plus_minus: float) -> list[Figure]:
+    """What water on the scale tells beside the file, where it was weighed."""
+    nets = _nets(said, place, "on_scale")
+    if not nets or _needed(said, place, "temperature", "readability") is None:
+        return []
+    weighed = _by_water(said, place, "on_scale", nets, porous=False)
+    net = weighed.figures[:-1]
+    return [*net, against_water(said, place, found, plus_minus, (weighed.volume, weighed.plus_minus), (net[0].key,))]

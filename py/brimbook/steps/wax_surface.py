@@ -6,13 +6,18 @@ from dataclasses import dataclass
 from brimbook import sources
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show, show_more
+from brimbook.record.leaf import Choice
+from brimbook.record.leaves.wicks import OUTLINES
 from brimbook.record.said import Said
 from brimbook.shape import outline as outlines
 from brimbook.shape.outline import Outline, OutlineError
+from brimbook.steps.design import surface_at_line, written
+from brimbook.steps.photo import Photographed, how_sure, photographed
+from brimbook.steps.model_file import modeled, outline_at
 
 # What each shape is told by, and the entry that is at fault where it can't be.
 SIZES = {"round": ("across",), "oval": ("across", "other"), "rectangle": ("across", "other", "corner"),
-         "polygon": ("across", "sides"), "path": ("path",)}
+         "polygon": ("across", "sides"), "path": ("path",), "file": (), "photo": ()}
 _AT_FAULT = {"rectangle": "corner", "polygon": "sides", "path": "path"}
 # As a well was measured by its dimensions: its shape from above, and the entries of its fill that tell it.
 _BY_DIMENSIONS = {"cylinder": ("round", ("diameter",)), "tapered": ("round", ("top_diameter",)),
@@ -21,12 +26,13 @@ _BY_DIMENSIONS = {"cylinder": ("round", ("diameter",)), "tapered": ("round", ("t
 
 @dataclass(frozen=True)
 class Surface:
-    """The wax from above: its outline, its shape, the sizes that tell it [mm], and whether they are those of the well."""
+    """The wax from above: its outline, its shape, the sizes that tell it [mm], whether they are those of the well, and its photo."""
 
     outline: Outline
     shape: str
     sizes: tuple[float, ...]
     from_well: bool
+    photo: Photographed | None = None
 
 
 def stand_ins(said: Said, place: str) -> dict[str, str]:
@@ -36,6 +42,10 @@ def stand_ins(said: Said, place: str) -> dict[str, str]:
     place: path of the well [text].
     """
     fill = f"{place}.fill"
+    if said.value(f"{fill}.way") == "design":
+        return _designed(said)
+    if outline_in_file(said, place) is not None:
+        return {"shape": "file"}
     if said.value(f"{fill}.way") == "dimensions":
         shape, names = _BY_DIMENSIONS[said.value(f"{fill}.solid") or "cylinder"]
     else:
@@ -43,6 +53,26 @@ def stand_ins(said: Said, place: str) -> dict[str, str]:
         shape = "oval" if len(names) == 2 else "round"
     texts = [said.canonical.get(f"{fill}.{name}", "") if said.value(f"{fill}.{name}") is not None else "" for name in names]
     return {"shape": shape, **dict(zip(("across", "other"), texts))} if all(texts) else {}
+
+
+def outline_in_file(said: Said, place: str) -> Outline | None:
+    """The surface as the file of the well shows it at the line; none where no file does [outline].
+
+    said: the record as understood [said].
+    place: path of the well [text].
+    """
+    found = modeled(said, f"{place}.fill")
+    return outline_at(found, found.line) if found is not None else None
+
+
+def shapes(said: Said, place: str) -> list[Choice]:
+    """The shapes that a surface can be told to have; that of its file only where there is one [choices].
+
+    said: the record as understood [said].
+    place: path of the well [text].
+    """
+    known = shape_of(said, place) == "file" or outline_in_file(said, place) is not None
+    return [each for each in OUTLINES if known or each.value != "file"]
 
 
 def shape_of(said: Said, place: str) -> str:
@@ -73,8 +103,17 @@ def surface(said: Said, place: str) -> Surface | None:
     place: path of the well [text].
     """
     shape, at = shape_of(said, place), f"{place}.outline"
+    if shape == "path" and said.value(f"{place}.fill.way") == "design" and not said.typed(f"{at}.path"):
+        known = surface_at_line(said)
+        return Surface(known.outline, "path", (), True) if known is not None and known.shape == "path" else None
     if shape == "path":
         return _drawn(said, at)
+    if shape == "photo":
+        found = photographed(said, place)
+        return Surface(found.traced.outline, "photo", (), False, found) if found is not None else None
+    if shape == "file":
+        outline = outline_in_file(said, place)
+        return None if outline is None else Surface(outline, shape, (), True)
     sizes, borrowed = [], 0
     for name in SIZES[shape]:
         value = said.value(f"{at}.{name}")
@@ -90,8 +129,20 @@ def surface(said: Said, place: str) -> Surface | None:
         return None
 
 
+def _designed(said: Said) -> dict[str, str]:
+    """Shape and sizes of the wax in the vessel that is designed."""
+    known = surface_at_line(said)
+    if known is None:
+        return {}
+    sizes = {name: written(size, said) for name, size in zip(SIZES[known.shape], known.sizes)}
+    return {"shape": known.shape, **sizes, **({"sides": f"{known.sizes[1]:.0f}"} if known.shape == "polygon" else {})}
+
+
 def _in_well(said: Said, place: str, name: str) -> float | None:
     fill = f"{place}.fill"
+    if said.value(f"{fill}.way") == "design":
+        known = surface_at_line(said)
+        return dict(zip(SIZES[known.shape], known.sizes))[name]
     if said.value(f"{fill}.way") == "dimensions":
         names = _BY_DIMENSIONS[said.value(f"{fill}.solid") or "cylinder"][1]
     else:
@@ -126,10 +177,12 @@ def area_figure(said: Said, key: str, found: Surface) -> Figure:
     found: the surface [surface].
     """
     value, formula, numbers = _area(said, found)
-    notes = ("The size is that of the well, as you measured it.",) if found.from_well else ()
+    told = "The outline is that of its file at the fill line." if found.shape == "file" else "The size is that of the well, as you measured it."
+    notes = (told,) if found.from_well else ()
     return Figure(key, "Surface of the wax", value / 100, "cm²", show_more.area(value, said.display), formula=formula,
                   numbers=numbers, worked=f"{show.significant(value / 100, 6, said.display)} cm²", notes=notes,
-                  constants=(Constant("Formula", "lengths in mm, ÷ 100 for cm²", sources.GEOMETRY),))
+                  **(how_sure(said, key.partition(".wicks.")[0], found.photo) if found.photo is not None else
+                     {"constants": (Constant("Formula", "lengths in mm, ÷ 100 for cm²", sources.GEOMETRY),)}))
 
 
 def _area(said: Said, found: Surface) -> tuple[float, str, str]:

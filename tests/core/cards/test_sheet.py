@@ -8,7 +8,7 @@ from brimbook.record import blank
 
 def test_cards_come_in_the_order_of_the_job():
     assert [card["id"] for card in sheet(blank.blank())["cards"]] == [
-        "mold", "mix", "bowl", "clamp", "pour", "cure", "dry", "leak", "finish", "well", "wax",
+        "mold", "mix", "bowl", "clamp", "pour", "cure", "dry", "leak", "finish", "well", "wax", "target",
         "scent", "pot", "melting", "wicks", "holder", "burning"]
 
 

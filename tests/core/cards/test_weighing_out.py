@@ -55,7 +55,7 @@ def variants():
     """The full vessel, and copies in which one choice is another one."""
     yield full_vessel()
     for path, leaf in LEAVES.items():
-        if path.startswith(("casts", "wells")):
+        if path.startswith(("casts", "wells", "design")):
             for choice in leaf.choices[1:]:
                 yield put(full_vessel(), path.replace("*", "0"), choice.value)
     for solid in ("tapered", "box"):
@@ -63,6 +63,7 @@ def variants():
         for fill in ("casts.0.cavity", "wells.0.fill"):
             put(put(record, f"{fill}.way", "dimensions"), f"{fill}.solid", solid)
         yield record
+    yield put(put(full_vessel(), "casts.0.cavity.way", "file"), "casts.0.cavity.file.holds", "mold")
     record = full_vessel()
     record["casts"].append(record["casts"][0])
     record["wells"].append({**record["wells"][0], "pot": "first"})
@@ -78,9 +79,11 @@ def test_every_leaf_of_a_cast_and_a_well_is_asked_somewhere():
     # Choosing a material writes these; they are edited on the shelf of materials.
     written = {f"casts.*.mix.{place}.{name}" for place in ("powder", "others.*")
                for name in ("name", "role", *COPIED)}
+    # Choosing a file writes these.
+    written |= {f"{fill}.file.{name}" for fill in ("casts.*.cavity", "wells.*.fill") for name in ("reading", "sections")}
     # Dragged on the plan.
     written |= {"wells.*.wicks.at.*.x", "wells.*.wicks.at.*.y"}
-    expected = {path for path in LEAVES if path.startswith(("casts", "wells"))}
+    expected = {path for path in LEAVES if path.startswith(("casts", "wells", "design"))}
     assert asked <= expected and expected - asked <= written
 
 

@@ -8,7 +8,7 @@ const mended = (made) => (/[a-z]{4}/.test(made.value) ? { ...made, fault: `${mad
 const card = (id, title, more) => ({
   id, title, question: "", waiting: "Type a weight.", fields: [], more: [], answer: [], large: [], figures: [], notes: [], cautions: [],
   beside: null, drawing: "", drawing_text: "", actions: [], groups: [], timers: [], saves: [], prints: [], table: null, drag: null,
-  chapter: "", ...more,
+  picks: [], chapter: "", ...more,
 });
 
 const CHART = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 350 200" class="chart">
@@ -32,6 +32,10 @@ function pour(record, place) {
   };
 }
 
+// A file that can be chosen; only a record with a pick has one, which says what is special about it.
+const picks = ({ pick }) => (pick ? [{ label: "Choose the file", reading: "model", place: "casts.0", accept: ".stl", keep: true, again: false,
+  says: "", most_bytes: 1000, too_large: "This file is larger than 1 kB.", ...pick, name: pick.name ?? "" }] : []);
+
 function castCards(record, place) {
   const at = (name) => `casts.${place}.${name}`;
   const number = place ? ` ${place + 1}` : "";
@@ -43,6 +47,7 @@ function castCards(record, place) {
     card(`mold${number}`, `Mold${number}`, {
       chapter: "Cast", fields: [weight, field(at("binder"), "Binder", "choice", record, { choices: [...BINDERS, ...SANDS] })],
       answer: weight.value ? [{ label: "Volume", shown: "642 mL", key: "volume" }] : [], large: ["volume"], drawing: CHART, drawing_text: "A chart.",
+      picks: place ? [] : picks(record),
       actions: [{ label: "My materials", go: "#/materials" }, { label: "Clear the weight", clear: [at("weight"), at("binder")] }],
     }),
     card(`log${number}`, `Log${number}`, {
@@ -156,4 +161,16 @@ function reply(ask, request) {
     return { fault: { sentence: error.message, detail: "" } };
   }
 }
-addEventListener("message", ({ data: { id, ask, with: request } }) => postMessage({ id, reply: JSON.stringify(reply(ask, request)) }));
+
+// A file tells what is to become of it: so many steps, each so many milliseconds long, then its answer, its fault or a crash.
+async function readFile(file) {
+  const { steps = 1, wait = 0, crash = false, ...end } = JSON.parse(await file.text());
+  for (let step = 0; step < steps; step += 1) {
+    postMessage({ told: JSON.stringify({ progress: { share: step / steps, says: `Layer ${step + 1}` } }) });
+    await new Promise((resolve) => setTimeout(resolve, wait));
+  }
+  if (crash) setTimeout(() => { throw new Error("out of memory"); });
+  else postMessage({ told: JSON.stringify(end) });
+}
+
+addEventListener("message", ({ data: { id, ask, with: request, file } }) => file ? readFile(file) : postMessage({ id, reply: JSON.stringify(reply(ask, request)) }));

@@ -2,6 +2,7 @@
 
 from brimbook.quantity.read import Bounds
 from brimbook.record.leaf import DIMENSION, SMALL_LENGTH, WEIGHT, Choice, Leaf
+from brimbook.record.leaves.file import CAST_FILE, WELL_FILE
 
 WATER = Bounds(5, 40, "Water here is between 5 and 40 °C (41 and 104 °F). Let it come to room temperature first.")
 HEAP = Bounds(0.05, 12.0, "A loose filler weighs between 0.05 and 12 g/mL. Dry sand is near 1.6 g/mL.")
@@ -13,10 +14,13 @@ WAYS = (
     Choice("poured_out", "Poured out", "Filled, then the water poured out and weighed. Best for unsealed vessels."),
     Choice("dry_filler", "Dry filler", "Filled with sand or beads whose weight per mL you know."),
     Choice("dimensions", "By its dimensions", "No water: worked out from a ruler or the drawing."),
+    Choice("file", "From its file", "No water: an STL, 3MF or OBJ, as it is printed."),
+    Choice("design", "As designed", "No water: worked out from the design on its card."),
 )
+WELL_WAYS = (*WAYS, Choice("cast_file", "From the file of the cast", "No water: the room in the piece that is cast."))
 SOLIDS = (Choice("cylinder", "Straight round"), Choice("tapered", "Tapered round"), Choice("box", "Rectangular"))
 
-FILL = {
+_FILL = {
     "way": Leaf("choice", "How it was measured", "on_scale", choices=WAYS),
     "readings.*.water": Leaf("mass", "Water", bounds=WEIGHT),
     "readings.*.full": Leaf("mass", "Full of water", bounds=WEIGHT),
@@ -43,3 +47,7 @@ FILL = {
     "height": Leaf("length", "Height to the line", "", DIMENSION),
     "ruler": Leaf("length", "Each dimension may be off by", "0.5 mm", SMALL_LENGTH),
 }
+
+FILL = {**_FILL, **{f"file.{name}": leaf for name, leaf in CAST_FILE.items()}}
+WELL_FILL = {**_FILL, "way": Leaf("choice", "How it was measured", "on_scale", choices=WELL_WAYS),
+             **{f"file.{name}": leaf for name, leaf in WELL_FILE.items()}}

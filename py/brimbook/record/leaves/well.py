@@ -2,7 +2,7 @@
 
 from brimbook.quantity.read import Bounds
 from brimbook.record.leaf import YES_NO, Choice, Leaf
-from brimbook.record.leaves.fill import FILL
+from brimbook.record.leaves.fill import WELL_FILL
 
 OIL = Bounds(0.5, 1.6, "Wax and fragrance weigh between 0.5 and 1.6 g/mL.")
 LOAD = Bounds(0.0, 0.5, "A share here is between 0 and 50 %. 6 % is common; 1 oz/lb is 6.25 %.")
@@ -10,7 +10,7 @@ LOAD = Bounds(0.0, 0.5, "A share here is between 0 and 50 %. 6 % is common; 1 oz
 POT = (Choice("own", "A pot of its own"), Choice("first", "The pot of the first well", "The same wax and fragrance."))
 
 LEAVES = {
-    **{f"wells.*.fill.{key}": leaf for key, leaf in FILL.items()},
+    **{f"wells.*.fill.{key}": leaf for key, leaf in WELL_FILL.items()},
     "wells.*.pot": Leaf("choice", "Filled from", "own", choices=POT),
     "wells.*.sealed": Leaf("choice", "Is the inside sealed?", "no", choices=YES_NO),
     "wells.*.wax.kind": Leaf("text", "Wax"),

@@ -8,6 +8,8 @@ OUTLINES = (
     Choice("round", "Round"), Choice("oval", "Oval"), Choice("rectangle", "Rectangular", "With sharp or rounded corners."),
     Choice("polygon", "Equal sides", "A hexagon, an octagon, and so on."),
     Choice("path", "Another outline", "Its corners, or the path data of a drawing."),
+    Choice("file", "As its file shows", "The outline at the fill line."),
+    Choice("photo", "From a photo", "Its rim marked on a photo taken from above, beside a sheet of paper."),
 )
 CORES = (
     Choice("none", "No metal in it", "Cotton, paper, wood."),

@@ -1,0 +1,100 @@
+"""The card of the design: its sizes, and what a vessel so large takes of mix and wax."""
+
+from typing import Any
+
+from brimbook.cards.asking import ask
+from brimbook.cards.card import card, figures_below
+from brimbook.draw import design as drawing
+from brimbook.figure import Figure
+from brimbook.quantity import show
+from brimbook.record.said import Said
+from brimbook.shape import outline as outlines
+from brimbook.shape.outline import Outline, Point
+from brimbook.shape.shell import Ball, Shell
+from brimbook.steps.design import PLACE, Design, asked_sizes, design_of
+from brimbook.work_out import Answer
+
+_CURVE = 24
+_LEFT_OUT = ("lean", "corner", "foot")
+# What had been measured by a design goes back to being weighed.
+_BACK = {"casts.0.cavity.way": "on_scale", "wells.0.fill.way": "poured_out"}
+
+
+def design_card(answer: Answer) -> list[dict[str, Any]]:
+    """The design's card, where the vessel has a design [cards].
+
+    answer: everything worked out [answer].
+    """
+    said = answer.said
+    if not said.count("design"):
+        return []
+    found, figures, shape = design_of(said), figures_below(answer, PLACE), said.value(f"{PLACE}.shape") or "round"
+    names = [name for name in asked_sizes(shape) if name not in _LEFT_OUT]
+    seldom = [*(name for name in asked_sizes(shape) if name in _LEFT_OUT), "sizes", "off"]
+    return [card(
+        PLACE, "design", "Design", "How large is the vessel?", answer=("cast", "room", "weight", "filling"), closed=_closed(figures),
+        waiting="Mend the entry that is marked." if said.is_marked_below(PLACE) else "Type the sizes that you want.",
+        fields=[ask(said, f"{PLACE}.{name}") for name in ("shape", *names, "wall_thickness", "floor_thickness", "line")],
+        more=[ask(said, f"{PLACE}.{name}") for name in seldom], figures=figures, actions=_actions(said),
+        drawing=_drawn(said, found, figures) if found else "", drawing_text=_in_words(said, found) if found else "",
+        notes=(_in_words(said, found),) if found else (),
+        saves=({"label": "Save the vessel for a 3D printer", "ask": "design_model", "place": PLACE},) if found else ())]
+
+
+def design_action(said: Said) -> list[dict[str, Any]]:
+    """The button that adds a design; mold and well go by it where nothing was measured yet [actions].
+
+    said: the record as understood [said].
+    """
+    if said.count("design"):
+        return []
+    fills = [path for path in _BACK if not _is_measured(said, path.removesuffix(".way"))]
+    return [{"label": "Design a vessel", "append": "design", "value": {"shape": "round", "wall_thickness": "6 mm", "floor_thickness": "8 mm",
+                                                                       "line": "10 mm"},
+             "sets": {path: "design" for path in fills if said.count(path.split(".")[0])}}]
+
+
+def _is_measured(said: Said, fill: str) -> bool:
+    """Was anything weighed, measured or read there?"""
+    names = ("diameter", "top_diameter", "bottom_diameter", "length", "width", "height", "file.reading")
+    readings = (f"readings.{row}.{part}" for row in range(said.count(f"{fill}.readings"))
+                for part in ("water", "full", "empty", "before", "after", "filler"))
+    return any(said.typed(f"{fill}.{name}") for name in (*names, *readings))
+
+
+def _actions(said: Said) -> tuple[dict[str, Any], ...]:
+    sets = {path: way for path, way in _BACK.items() if said.value(path) == "design"}
+    return ({"label": "Remove the design", "remove": PLACE, "sets": sets},)
+
+
+def _closed(figures: dict[str, Figure]) -> tuple[str, ...]:
+    return ("weight", "filling") if "weight" in figures and "filling" in figures else ("cast", "room")
+
+
+def _in_words(said: Said, found: Design) -> str:
+    """How large it is outside and inside."""
+    body, display = found.body, said.display
+
+    def across(outline: Outline) -> str:
+        sides = dict.fromkeys(show.length(side, display) for side in outlines.size(outline))
+        return " × ".join(sides) if max(outlines.size(outline)) > 0 else "round"
+
+    deep = show.length(body.height - body.room.low, display)
+    return (f"Outside {across(body.outside.outline(body.height))} at the rim, {across(body.outside.outline(0.0))} at the bottom, "
+            f"{show.length(body.height, display)} high. Room for wax {across(body.room.outline(body.height))} at the rim, "
+            f"{across(body.room.outline(body.room.low))} at its floor, {deep} deep.")
+
+
+def _drawn(said: Said, found: Design, figures: dict[str, Figure]) -> str:
+    body, line = found.body, show.length(found.below, said.display)
+    plans = (body.outside.corners(body.height), body.room.corners(body.height))
+    told = [f"{figures['room'].shown} of wax", f"{figures['cast'].shown} of mix", f"line {line} below brim"] if "room" in figures else []
+    return drawing.vessel(_half(body.outside), _half(body.room), found.line, plans, told)
+
+
+def _half(shell: Shell) -> list[Point]:
+    """The right half of a side in section, from its bottom up."""
+    steps = _CURVE if isinstance(shell, Ball) else 1
+    # A ball is flattest at its bottom: there the steps are closest.
+    heights = [shell.low + (shell.high - shell.low) * (step / steps) ** 2 for step in range(steps + 1)]
+    return [(outlines.size(shell.outline(height))[0] / 2, height) for height in heights]

@@ -1,0 +1,174 @@
+"""The thinnest wall between a room and what lies outside of it, its floor among them."""
+
+import math
+from collections.abc import Generator, Sequence
+from dataclasses import dataclass
+
+from brimbook.mesh.areas import evenly
+from brimbook.mesh.spots import Face, Spot, faces, spots
+from brimbook.mesh.triangles import Corner, Progress, Triangles
+
+# Walls are first looked for up to this share of the largest side, then up to twice as much, and so on.
+_REACH = 1 / 32
+# So many faces are looked at, at first; of a thicker wall fewer do, as it can't hide smaller dents.
+_MOST_FACES, _FEWEST_FACES = 20_000, 5_000
+# No wall is thicker than this share of the largest side. Of thicker walls every so manieth spot is enough.
+_LONGEST, _LONGEST_STEP = 0.5, 4
+# A face stands for its neighbors where its plane is met as near to its middle as this share of the area it stands for, squared.
+_NEAR = 0.4
+# Where faces stood for others, walls this much thicker than the thinnest are looked at again, in so many places, with all
+# faces so many thicknesses around, from so many spots.
+_LITTLE_THICKER, _PLACES, _AROUND, _CLOSE_SPOTS = 1.2, 3, 1.2, 150
+# So many spots of a surface are looked from.
+_SPOTS = 700
+# The faces of a wall look away from each other: the cosine of the angle between them is below this. Near the brim the
+# way from the wall to the rim is no wall, so there it is below the second one.
+_AWAY, _AWAY_AT_BRIM = -0.17, -0.8
+# An edge is met nearly squarely to its face: the cosine is above this.
+_STRAIGHT = 0.7
+# Nearer than this share of what is looked for, a spot lies on the face itself.
+_TOUCHING = 1e-6
+_DOING = "Looking for the thinnest wall"
+
+
+@dataclass(frozen=True)
+class Inside:
+    """A room as its walls are looked for: the triangles of its surface, and the height at which it would run over."""
+
+    triangles: Sequence[int]
+    brim: float
+
+
+def thinnest(mesh: Triangles, rooms: Sequence[Inside], sizes: Sequence[float]) -> Generator[Progress, None, tuple[float, float] | None]:
+    """The thinnest wall and its height above the bottom; none without a room or a wall [progress, then unit of the file].
+
+    mesh: stands up, faces outward [triangles].
+    rooms: all of them [rooms].
+    sizes: the area of each triangle [unit of the file²].
+
+    From spots all over the rooms, and all over what is not the room, straight to the nearest face that looks away.
+    The distance is true: square to the face that is met.
+    """
+    owners = bytearray(len(mesh.first))
+    for number, room in enumerate(rooms, 1):
+        for triangle in room.triangles:
+            owners[triangle] = number
+    if not rooms or not any(owners):
+        return None
+    search = _Search(mesh, owners, sizes, [math.inf, *(room.brim for room in rooms)])
+    everything = range(len(mesh.first))
+    looked_from = search.spots(everything, len(rooms), _SPOTS)
+    yield 0.1, _DOING
+    largest = max(map(max, mesh.corners))
+    reach, most, step = _REACH * largest, _MOST_FACES, 1
+    while reach <= _LONGEST * largest:
+        found = yield from search.walls(looked_from[::step], everything, most, reach)
+        if found:
+            wall = (yield from _looked_again(search, found, len(rooms))) if len(everything) > most else min(found, key=_thickness)
+            return wall.thickness, wall.middle()[2]
+        reach, most, step = 2 * reach, max(most // 2, _FEWEST_FACES), min(2 * step, _LONGEST_STEP)
+    return None
+
+
+def _looked_again(search: "_Search", found: Sequence["_Wall"], rooms: int) -> Generator[Progress, None, "_Wall"]:
+    """The thinnest wall from all the faces around the places where it may be, as some faces stood for others."""
+    exact, thickest = [], max(map(_thickness, found))
+    for wall in _apart(found):
+        middle, around = wall.middle(), _AROUND * thickest
+        near = [math.dist(corner, middle) < around for corner in search.mesh.corners]
+        yield 0.9, _DOING
+        local = [number for number, corner in enumerate(search.mesh.first) if near[corner]]
+        exact += yield from search.walls(search.spots(local, rooms, _CLOSE_SPOTS), local, len(local), thickest)
+    return min(exact or found, key=_thickness)
+
+
+def _apart(walls: Sequence["_Wall"]) -> list["_Wall"]:
+    """The thinnest walls, each some way from the others."""
+    chosen: list[_Wall] = []
+    for wall in sorted(walls, key=_thickness):
+        if len(chosen) < _PLACES and all(math.dist(wall.middle(), other.middle()) > wall.thickness for other in chosen):
+            chosen.append(wall)
+    return chosen
+
+
+def _thickness(wall: "_Wall") -> float:
+    return wall.thickness
+
+
+@dataclass(frozen=True)
+class _Wall:
+    """A wall from one of its faces to the other."""
+
+    here: Corner
+    there: Corner
+    thickness: float
+
+    def middle(self) -> Corner:
+        return tuple((one + other) / 2 for one, other in zip(self.here, self.there))
+
+
+@dataclass(frozen=True)
+class _Search:
+    """What walls are looked for in: whose surface each triangle is, and how high each owner's brim is."""
+
+    mesh: Triangles
+    owners: bytearray
+    sizes: Sequence[float]
+    brims: Sequence[float]
+
+    def spots(self, numbers: Sequence[int], rooms: int, most: int) -> list[Spot]:
+        of: list[list[int]] = [[] for _ in range(rooms + 1)]
+        for number in numbers:
+            of[self.owners[number]].append(number)
+        return [spot for owner, own in enumerate(of) for spot in spots(self.mesh, own, self.sizes, owner, most)]
+
+    def walls(self, looked_from: Sequence[Spot], numbers: Sequence[int], most: int,
+              reach: float) -> Generator[Progress, None, list[_Wall]]:
+        """The thinnest walls within reach between some spots and some triangles, and such as are little thicker."""
+        chosen = ((number, 0.0) for number in numbers)
+        if len(numbers) > most:
+            # A large triangle stands for itself.
+            chosen = ((number, _NEAR * around if self.sizes[number] < around else 0.0) for number, around in evenly(numbers, self.sizes, most))
+        seen, found = (yield from faces(self.mesh, self.owners, chosen, reach)), []
+        for count, spot in enumerate(looked_from):
+            if count % 100 == 0:
+                yield 0.1 + 0.8 * count / len(looked_from), _DOING
+            wall = self._wall(spot, seen.near(*spot.place, reach), reach)
+            if wall is not None:
+                found.append(wall)
+                reach = min(reach, _LITTLE_THICKER * wall.thickness)
+        return [wall for wall in found if wall.thickness <= reach]
+
+    def _wall(self, spot: Spot, near: Sequence[Face], reach: float) -> _Wall | None:
+        found = None
+        for face in near:
+            if face.owner != spot.owner:
+                met = _met(spot, face, reach, self.brims[spot.owner or face.owner])
+                if met is not None:
+                    reach = math.dist(met, spot.place)
+                    found = _Wall(spot.place, met, reach)
+        return found
+
+
+def _met(spot: Spot, face: Face, reach: float, brim: float) -> Corner | None:
+    """Where the way from a spot through the wall meets a face, if that is nearer than reach."""
+    x, y, z = spot.place
+    away = spot.way[0] * face.x + spot.way[1] * face.y + spot.way[2] * face.z
+    way = face.offset - face.x * x - face.y * y - face.z * z
+    if away > _AWAY or not _TOUCHING * reach < way < reach:
+        return None
+    met = x + way * face.x, y + way * face.y, z + way * face.z
+    if face.holds(met):
+        return met if away < _AWAY_AT_BRIM or max(z, met[2]) < brim - way else None
+    return _met_at_edge(spot, face, reach, brim, way)
+
+
+def _met_at_edge(spot: Spot, face: Face, reach: float, brim: float, way: float) -> Corner | None:
+    """The same where a face's edge is nearest, as it is where a wall is bent toward the spot; near the brim that is no wall."""
+    met = face.edge(spot.place, min(reach, way / _STRAIGHT))
+    if met is None:
+        return None
+    far = math.dist(met, spot.place)
+    ahead = sum(value * (to - here) for value, to, here in zip(spot.way, met, spot.place))
+    straight = way > _STRAIGHT * far and ahead < _AWAY * far
+    return met if far < reach and straight and max(spot.place[2], met[2]) < brim - far else None
