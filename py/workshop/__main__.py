@@ -17,7 +17,7 @@ def main() -> int:
         if asked.what == "bench":
             from workshop.bench.whole import bench
 
-            return bench(asked.runs, asked.json)
+            return bench(asked.runs, asked.json, asked.only)
         dist.build()
         if asked.what == "serve":
             from workshop.serve import serve

@@ -93,6 +93,13 @@ class _Writer:
         self.packer.put(grid, _GRID)
 
     def polygons(self, polygons: Sequence[Polygon], wide: float, high: float, most: int) -> None:
+        """Nothing; packs a list of polygons, the largest where they are too many [nothing].
+
+        polygons: closed [unit of the file].
+        wide: the side of the model along the first axis [unit of the file].
+        high: the side along the second one [unit of the file].
+        most: of them [polygons].
+        """
         corners = [each for each in (self.on_grid(polygon, wide, high) for polygon in polygons) if each]
         largest = set(sorted(range(len(corners)), key=lambda place: -abs(_area(corners[place])))[:most])
         self.packer.put(len(largest), 6)
@@ -101,7 +108,12 @@ class _Writer:
                 self.polygon(each)
 
     def on_grid(self, polygon: Polygon, wide: float, high: float) -> Corners:
-        """A polygon's corners from its first one in order, without those that fall together; none where nothing is left."""
+        """A polygon's corners on the grid, without those that fall together; none where nothing is left [steps of the grid].
+
+        polygon: closed [unit of the file].
+        wide: the side of the model along the first axis [unit of the file].
+        high: the side along the second one [unit of the file].
+        """
         corners = [(steps(x, wide, self._grid), steps(y, high, self._grid)) for x, y in polygon]
         corners = [corner for corner, before in zip(corners, [*corners[-1:], *corners]) if corner != before]
         if len(corners) > MOST_CORNERS:
@@ -109,6 +121,10 @@ class _Writer:
         return _turned(tuple(corners)) if len(corners) >= 3 and _area(corners) else ()
 
     def polygon(self, corners: Corners) -> None:
+        """Nothing; packs one polygon, or no corners at all [nothing].
+
+        corners: as on_grid gave them [steps of the grid].
+        """
         told = self._told_before(corners)
         self.packer.put(told is not None, 1)
         if told is not None:
@@ -147,9 +163,20 @@ class _Reader:
         self._told: list[Corners] = []
 
     def polygons(self, wide: float, high: float) -> tuple[Polygon, ...]:
+        """A list of polygons [unit of the file].
+
+        wide: the side of the model along the first axis [unit of the file].
+        high: the side along the second one [unit of the file].
+        """
         return tuple(self.polygon(wide, high, False) for _ in range(self.unpacker.take(6, MOST_POLYGONS)))
 
     def polygon(self, wide: float, high: float, may_be_empty: bool) -> Polygon:
+        """One polygon [unit of the file].
+
+        wide: the side of the model along the first axis [unit of the file].
+        high: the side along the second one [unit of the file].
+        may_be_empty: may it have no corners? [yes or no]
+        """
         if self.unpacker.take(1):
             number, turned = self.unpacker.take(_NUMBER), self.unpacker.take(1)
             require(number < len(self._told))

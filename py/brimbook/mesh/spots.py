@@ -64,7 +64,7 @@ class Face:
     def edge(self, place: Corner, reach: float) -> Corner | None:
         """The place on the triangle's edges that is nearest; none where all are out of reach, or it stands for its neighbors [unit of the file].
 
-        place: from the left, from the front, above the bottom [unit of the file].
+        place: of its plane [unit of the file].
         reach: how far to look [unit of the file].
         """
         a, b, c = self.corners

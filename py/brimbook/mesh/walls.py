@@ -104,6 +104,7 @@ class _Wall:
     thickness: float
 
     def middle(self) -> Corner:
+        """Half-way through the wall [unit of the file]."""
         return tuple((one + other) / 2 for one, other in zip(self.here, self.there))
 
 
@@ -117,6 +118,12 @@ class _Search:
     brims: Sequence[float]
 
     def spots(self, numbers: Sequence[int], rooms: int, most: int) -> list[Spot]:
+        """Spots on each surface [spots].
+
+        numbers: the triangles to spread them over [numbers].
+        rooms: how many there are [rooms].
+        most: about so many on each surface [spots].
+        """
         of: list[list[int]] = [[] for _ in range(rooms + 1)]
         for number in numbers:
             of[self.owners[number]].append(number)
@@ -124,7 +131,13 @@ class _Search:
 
     def walls(self, looked_from: Sequence[Spot], numbers: Sequence[int], most: int,
               reach: float) -> Generator[Progress, None, list[_Wall]]:
-        """The thinnest walls within reach between some spots and some triangles, and such as are little thicker."""
+        """The thinnest walls between some spots and some triangles, and such as are little thicker [progress, then walls].
+
+        looked_from: where walls begin [spots].
+        numbers: triangles where they may end [numbers].
+        most: so many are laid out, of small ones some for all [triangles].
+        reach: how thick a wall may be [unit of the file].
+        """
         chosen = ((number, 0.0) for number in numbers)
         if len(numbers) > most:
             # A large triangle stands for itself.
@@ -141,34 +154,40 @@ class _Search:
 
     def _wall(self, spot: Spot, near: Sequence[Face], reach: float) -> _Wall | None:
         found = None
+        (x, y, z), (right, back, up) = spot.place, spot.way
         for face in near:
-            if face.owner != spot.owner:
-                met = _met(spot, face, reach, self.brims[spot.owner or face.owner])
-                if met is not None:
-                    reach = math.dist(met, spot.place)
-                    found = _Wall(spot.place, met, reach)
+            # Most faces look the wrong way or lie too far: they are passed over before anything else is worked out.
+            if face.owner != spot.owner and right * face.x + back * face.y + up * face.z < _AWAY:
+                way = face.offset - face.x * x - face.y * y - face.z * z
+                if _TOUCHING * reach < way < reach:
+                    met = _met(spot, face, way, reach, self.brims[spot.owner or face.owner])
+                    if met is not None:
+                        reach = math.dist(met, spot.place)
+                        found = _Wall(spot.place, met, reach)
         return found
 
 
-def _met(spot: Spot, face: Face, reach: float, brim: float) -> Corner | None:
-    """Where the way from a spot through the wall meets a face, if that is nearer than reach."""
+def _met(spot: Spot, face: Face, way: float, reach: float, brim: float) -> Corner | None:
+    """Where the way from a spot through the wall meets a face, if that is nearer than reach; its plane is met after that way."""
     x, y, z = spot.place
-    away = spot.way[0] * face.x + spot.way[1] * face.y + spot.way[2] * face.z
-    way = face.offset - face.x * x - face.y * y - face.z * z
-    if away > _AWAY or not _TOUCHING * reach < way < reach:
-        return None
     met = x + way * face.x, y + way * face.y, z + way * face.z
     if face.holds(met):
+        away = spot.way[0] * face.x + spot.way[1] * face.y + spot.way[2] * face.z
         return met if away < _AWAY_AT_BRIM or max(z, met[2]) < brim - way else None
-    return _met_at_edge(spot, face, reach, brim, way)
+    return _met_at_edge(spot, face, face.edge(met, _beside(way, min(reach, way / _STRAIGHT))), reach, brim)
 
 
-def _met_at_edge(spot: Spot, face: Face, reach: float, brim: float, way: float) -> Corner | None:
+def _beside(way: float, far: float) -> float:
+    """How far beside the straight way a place may lie that is no farther than that."""
+    return math.sqrt(far * far - way * way)
+
+
+def _met_at_edge(spot: Spot, face: Face, met: Corner | None, reach: float, brim: float) -> Corner | None:
     """The same where a face's edge is nearest, as it is where a wall is bent toward the spot; near the brim that is no wall."""
-    met = face.edge(spot.place, min(reach, way / _STRAIGHT))
     if met is None:
         return None
     far = math.dist(met, spot.place)
-    ahead = sum(value * (to - here) for value, to, here in zip(spot.way, met, spot.place))
-    straight = way > _STRAIGHT * far and ahead < _AWAY * far
-    return met if far < reach and straight and max(spot.place[2], met[2]) < brim - far else None
+    to = tuple(there - here for there, here in zip(met, spot.place))
+    straight = to[0] * face.x + to[1] * face.y + to[2] * face.z > _STRAIGHT * far
+    ahead = sum(value * step for value, step in zip(spot.way, to)) < _AWAY * far
+    return met if far < reach and straight and ahead and max(spot.place[2], met[2]) < brim - far else None

@@ -78,7 +78,21 @@ async function edits({ count }) {
   return { times };
 }
 
-const TASKS = { answer: toAnswer, edits };
+/** Read a file in a second worker, as the page does: from the file in hand to its answer. */
+async function reading({ file: name }) {
+  const { read } = await import("/site/core/reading.js");
+  const { answer: first } = await (await fetch("/site/first.json")).json();
+  const file = new File([await (await fetch(`/site/${name}`)).arrayBuffer()], name);
+  const request = { record: first.blank, settings: first.settings, place: "casts.0.cavity", name };
+  let steps = 0;
+  const began = performance.now();
+  const answer = await read({
+    name: "model", file, request, signal: new AbortController().signal, onProgress: () => { steps += 1; },
+  });
+  return { ms: performance.now() - began, steps, says: answer.says };
+}
+
+const TASKS = { answer: toAnswer, edits, reading };
 
 async function carryOut() {
   const step = location.search.slice(1);

@@ -66,6 +66,11 @@ def peak_memory(pid: int, words: str) -> float | None:
     return max((peak for peak in peaks if peak), default=None)
 
 
+def own_peak() -> float | None:
+    """The most memory [MB] that this process has held so far (Linux)."""
+    return _peak(os.getpid())
+
+
 def _peak(pid: int) -> float | None:
     found = re.search(r"^VmHWM:\s+(\d+) kB", _read(pid, "status"), re.MULTILINE)
     return round(int(found[1]) * 1024 / 1e6, 1) if found else None

@@ -3,6 +3,7 @@
 from workshop.bench import wire
 from workshop.bench.engines import Engine
 from workshop.bench.numbers import middle, percentile, ratio, spread
+from workshop.bench.reading import table
 from workshop.bench.starts import SITES, Results, start_time
 
 ENGINES = ("chromium", "firefox", "webkit")
@@ -77,7 +78,9 @@ def _plain_starts(found: dict) -> dict:
 
 def markdown(said: dict) -> str:
     """The tables that a person reads."""
-    blocks = [_starts(said), _weights(said), _rest(said)]
+    blocks = [_starts(said), _weights(said), _rest(said)] if "ours_ms" in said else []
+    if said.get("reading"):
+        blocks.append(table(said["reading"]))
     return "\n\n".join(block for block in blocks if block)
 
 

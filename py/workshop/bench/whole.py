@@ -8,7 +8,7 @@ import tempfile
 from pathlib import Path
 
 from workshop import dist
-from workshop.bench import sites, starts, wire
+from workshop.bench import reading, sites, starts, wire
 from workshop.bench.engines import Engine, installed, screen
 from workshop.bench.report import gathered, markdown
 from workshop.bench.sessions import Place
@@ -25,8 +25,8 @@ def tell(sentence: str) -> None:
     print(sentence, file=sys.stderr, flush=True)
 
 
-def bench(runs: int, as_json: bool) -> int:
-    """Build, measure on every engine that is installed, and print the table or the object; the exit code. Raises Trouble."""
+def bench(runs: int, as_json: bool, only: str | None = None) -> int:
+    """Build, measure on every engine that is installed, all or only one part, and print the table or the object; the exit code. Raises Trouble."""
     # A bench that is told to end still ends its browsers and clears its folders.
     signal.signal(signal.SIGTERM, lambda *_: sys.exit(143))
     with contextlib.redirect_stdout(sys.stderr):
@@ -34,10 +34,22 @@ def bench(runs: int, as_json: bool) -> int:
         engines, lacking = installed()
         for name, why in lacking.items():
             tell(f"{name} is left out: {why} is installed here.")
-        measured = _measured(engines, runs)
-    said = gathered(measured, engines, lacking)
+        said = {} if only == "reading" else gathered(_measured(engines, runs), engines, lacking)
+        said["reading"] = None if only == "starts" else _reading(engines, min(runs, FEWER))
     print(json.dumps(said, indent=1, ensure_ascii=False) if as_json else markdown(said))
     return 0
+
+
+def _reading(engines: list[Engine], runs: int) -> dict | None:
+    """What reading files takes in Chromium; None where it is not here or did not come to an end."""
+    chromium = next((engine for engine in engines if engine.name == "chromium"), None)
+    if chromium is None:
+        return None
+    try:
+        return reading.told(reading.reading(chromium, runs, tell))
+    except Trouble as trouble:
+        tell(f"{trouble} Reading is left out.")
+        return None
 
 
 def _measured(engines: list[Engine], runs: int) -> dict:

@@ -64,6 +64,8 @@ def variants():
             put(put(record, f"{fill}.way", "dimensions"), f"{fill}.solid", solid)
         yield record
     yield put(put(full_vessel(), "casts.0.cavity.way", "file"), "casts.0.cavity.file.holds", "mold")
+    for path, value in (("paper", "other"), ("by", "ruler")):
+        yield put(put(full_vessel(), "wells.0.outline.shape", "photo"), f"wells.0.outline.photo.{path}", value)
     record = full_vessel()
     record["casts"].append(record["casts"][0])
     record["wells"].append({**record["wells"][0], "pot": "first"})
