@@ -2,6 +2,7 @@
 
 Floors, each standing only on those below it:
 
+    reading    files that the maker chooses, read by a second Python
     door       what the page may ask, by name
     settings   how one maker reads figures
     cards      what each step asks, and how its answers are told

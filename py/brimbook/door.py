@@ -2,27 +2,23 @@
 
 import json
 import traceback
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from typing import Any
 
 from brimbook.cards.countdown import countdown
 from brimbook.cards.design_file import design_model
-from brimbook.cards.drawing import read_drawing
 from brimbook.cards.moving import move_wick
 from brimbook.cards.photo import mark_photo
-from brimbook.cards.reading_model import read_model
 from brimbook.cards.reminders import reminders
 from brimbook.cards.sharing import with_outlines
 from brimbook.cards.shelf import shelf_of, shelf_sheet
 from brimbook.cards.sheet import line, sheet
 from brimbook.cards.true_size import holder_file, holder_model, holder_pages, template_file, template_pages
 from brimbook.draw.code import qr
-from brimbook.mesh.triangles import ModelError, Progress
 from brimbook.quantity.error import QuantityError
 from brimbook.record import blank, link, tree
 from brimbook.record.fields import is_private
 from brimbook.record.said import understand
-from brimbook.shape.path_data import OutlineError
 from brimbook.settings import display_of, form, paper_of, whole
 from brimbook.work_out import Answer, work_out
 
@@ -41,48 +37,22 @@ def ask(name: str, request: str) -> str:
     """
     try:
         if name not in ASKS:
-            return _reply(fault={"sentence": f"There is nothing called “{name}” to ask.", "detail": ""})
-        return _reply(answer=ASKS[name](json.loads(request)))
+            return reply(fault={"sentence": f"There is nothing called “{name}” to ask.", "detail": ""})
+        return reply(answer=ASKS[name](json.loads(request)))
     except (link.LinkError, QuantityError) as error:
-        return _reply(fault={"sentence": str(error), "detail": ""})
+        return reply(fault={"sentence": str(error), "detail": ""})
     except Exception:  # the page must have its answer whatever went wrong
-        return _reply(fault={"sentence": "Something went wrong while working this out. What you typed is kept.",
-                             "detail": traceback.format_exc()})
+        return reply(fault={"sentence": "Something went wrong while working this out. What you typed is kept.",
+                            "detail": traceback.format_exc()})
 
 
-def reading(name: str, request: str, data: Any) -> Iterator[str]:
-    """Read a file bit by bit, telling each time how far it is, then the answer; always ends with one [JSON texts].
+def reply(**told: Any) -> str:
+    """What the page is told: an answer, a fault, or how far something is [JSON text].
 
-    name: a key of READINGS [text].
-    request: its own arguments [JSON text].
-    data: the file's content [bytes].
-
-    Each text but the last holds "progress": the share that is done, and what is being done; the last one is a reply as of ask.
-
-    >>> json.loads(list(reading("nothing", "{}", b""))[-1])["fault"]["sentence"]
-    'There is nothing called “nothing” to read.'
+    told: by name [plain data].
     """
-    try:
-        if name not in READINGS:
-            yield _reply(fault={"sentence": f"There is nothing called “{name}” to read.", "detail": ""})
-            return
-        answer = None
-        for step in READINGS[name](json.loads(request), data):
-            answer = step
-            if isinstance(step, tuple):
-                yield _reply(progress={"share": round(step[0], 3), "says": step[1]})
-        yield _reply(answer=answer)
-    except (ModelError, OutlineError) as error:
-        yield _reply(fault={"sentence": str(error), "detail": ""})
-    except MemoryError:
-        yield _reply(fault={"sentence": "This device has too little memory for so large a file. Save it with fewer triangles.", "detail": ""})
-    except Exception:  # the page must have its answer whatever went wrong
-        yield _reply(fault={"sentence": "Something went wrong while reading this file.", "detail": traceback.format_exc()})
-
-
-def _reply(**reply: Any) -> str:
     # A lone surrogate can't be sent on as UTF-8; escaped it can.
-    return json.dumps(reply, ensure_ascii=True, allow_nan=False)
+    return json.dumps(told, ensure_ascii=True, allow_nan=False)
 
 
 def _first(request: dict[str, Any]) -> dict[str, Any]:
@@ -186,11 +156,4 @@ ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "holder_pages": _printed(holder_pages),
     "holder_model": _taken_away(holder_model),
     "design_model": _taken_away(design_model),
-}
-
-# Each yields how far it is, and last of all its answer.
-READINGS: dict[str, Callable[[dict[str, Any], Any], Iterator[Progress | dict[str, Any]]]] = {
-    "model": lambda request, data: read_model(
-        understand(request.get("record"), display_of(whole(request.get("settings")))), request, data),
-    "drawing": lambda request, data: read_drawing(request, data, display_of(whole(request.get("settings")))),
 }

@@ -90,8 +90,9 @@ def _pyodide(package: Files) -> Files:
 
 def _runtime(wasm: bytes, runtime: bytes, loader: bytes) -> tuple[bytes, bytes]:
     """The trimmed runtime, made once for the same files."""
-    digest = fingerprint(wasm, runtime, loader, WORKSHOP / "trim.py", LOCKS / "npm.json")
-    return parted(kept("runtime", digest, lambda: _trim(wasm, runtime, loader)))
+    digest = fingerprint(wasm, runtime, loader, WORKSHOP / "trim.py", WORKSHOP / "stamps.py", LOCKS / "npm.json")
+    shorter, javascript = parted(kept("runtime", digest, lambda: _trim(wasm, runtime, loader)))
+    return shorter, javascript
 
 
 def _trim(wasm: bytes, runtime: bytes, loader: bytes) -> bytes:

@@ -1,7 +1,8 @@
 // Makes the memory image: Python with the whole core imported and used once, as the pages of
 // memory in which it differs from a fresh instance.
 //   node image.mjs DIST OUT
-// Writes OUT/pages.bin, and OUT/image.json: Pyodide's header of it, and where its pages go.
+// Writes OUT/pages.bin; OUT/image.json: Pyodide's header of it, where its pages go, and which of the core's modules it
+// holds; and OUT/site.zip: the page's wheels, compiled.
 // Restoring it: web/core/restore.js.
 import { readFile, writeFile } from "node:fs/promises";
 import { join, resolve } from "node:path";
@@ -78,7 +79,8 @@ async function snapshot(load, site) {
   zeroFree(python._module);
   state.full = false;
   if (python._module.HEAPU8.length !== length) throw new Error("memory grew while the image was made");
-  return { whole: python.makeMemorySnapshot(), words: engineWords(python._module) };
+  const modules = python.globals.get("loaded").split(" ");
+  return { whole: python.makeMemorySnapshot(), words: engineWords(python._module), modules };
 }
 
 /** Memory as it is once it has grown: what is new is all zeros. */
@@ -140,8 +142,9 @@ async function make(dist, out) {
   const [stdlib, site] = await compiledLibrary(dist);
   const library = join(out, "stdlib.zip");
   await writeFile(library, stdlib);
+  await writeFile(join(out, "site.zip"), site);
   const load = await loader(dist, library);
-  const { whole, words } = await snapshot(load, site);
+  const { whole, words, modules } = await snapshot(load, site);
   if (!words.every(Number.isInteger)) throw new Error("the engine's own words in memory were not found");
   const [, offset] = new Uint32Array(whole.buffer, whole.byteOffset, 2);
   const header = whole.slice(0, offset);
@@ -149,7 +152,7 @@ async function make(dist, out) {
   const { before, after } = await fresh(load, header);
   const found = runs(heap, { before: grown(before, heap.length), after: grown(after, heap.length) });
   const lock = JSON.parse(await readFile(join(dist, "pyodide", "pyodide-lock.json"), "utf8"));
-  const image = { header: [...header], runs: placed(found), words, memory: heap.length, lock };
+  const image = { header: [...header], runs: placed(found), words, modules, memory: heap.length, lock };
   await writeFile(join(out, "image.json"), JSON.stringify(image));
   await writeFile(join(out, "pages.bin"), Buffer.concat(found.map(([at, length]) => heap.subarray(at, at + length))));
 }

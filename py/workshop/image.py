@@ -1,7 +1,9 @@
-"""The memory image: what web/core/restore.js puts back in place of a slow start."""
+"""The memory image: what web/core/restore.js puts back in place of a slow start; and what it leaves out of the core."""
 
+import io
 import json
 import tempfile
+import zipfile
 from pathlib import Path
 
 import deflate
@@ -17,22 +19,36 @@ MAKERS = [WORKSHOP / name for name in ("image.py", "image.mjs", "pyodide.mjs", "
 
 
 def image(dist: Path) -> dict[str, bytes]:
-    """The image of the core in a built page: its pages gzipped, and a module that says where they go. Raises Trouble."""
+    """The image of the core in a built page: its pages gzipped, a module that says where they go, the rest. Raises Trouble."""
     digest = fingerprint(dist / "pyodide", dist / "python", *MAKERS)
-    both = kept("image", digest, lambda: joined(*_make(dist)))
-    index, pages = parted(both)
-    return {"image/image.js": _module(json.loads(index)), "image/pages.gz": pages}
+    index, pages, rest = parted(kept("image", digest, lambda: joined(*_make(dist))))
+    return {"image/image.js": _module(json.loads(index)), "image/pages.gz": pages, "image/reading.zip": rest}
 
 
-def _make(dist: Path) -> tuple[bytes, bytes]:
+def _make(dist: Path) -> tuple[bytes, bytes, bytes]:
     say("Making the memory image")
     with tempfile.TemporaryDirectory() as out:
         try:
             run_node(WORKSHOP / "image.mjs", dist, out, log="image")
         except Failed as failed:
             raise Trouble(f"The memory image could not be made: {failed.last_line()} ({failed.where()}).") from failed
-        pages = (Path(out) / "pages.bin").read_bytes()
-        return (Path(out) / "image.json").read_bytes(), deflate.gzip_compress(pages, STRONGEST)
+        index, pages, site = ((Path(out) / name).read_bytes() for name in ("image.json", "pages.bin", "site.zip"))
+        return index, deflate.gzip_compress(pages, STRONGEST), _rest(site, set(json.loads(index)["modules"]))
+
+
+def _rest(site: bytes, loaded: set[str]) -> bytes:
+    """The core's compiled modules that are not in the image, which only reading a file takes, as an archive."""
+    rest = io.BytesIO()
+    with zipfile.ZipFile(io.BytesIO(site)) as given, zipfile.ZipFile(rest, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as archive:
+        for name in given.namelist():
+            if name.startswith("brimbook/") and _module_of(name) not in loaded:
+                archive.writestr(zipfile.ZipInfo(name), given.read(name), zipfile.ZIP_DEFLATED)
+    return rest.getvalue()
+
+
+def _module_of(name: str) -> str:
+    """The module that a compiled file holds, by its name in an archive."""
+    return name.removesuffix(".pyc").removesuffix("/__init__").replace("/", ".")
 
 
 def _module(index: dict) -> bytes:

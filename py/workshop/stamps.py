@@ -70,12 +70,16 @@ def kept(name: str, digest: str, make: Callable[[], bytes]) -> bytes:
     return data
 
 
-def joined(one: bytes, other: bytes) -> bytes:
-    """Two pieces as one, to be kept under one name."""
-    return len(one).to_bytes(4, "little") + one + other
+def joined(*pieces: bytes) -> bytes:
+    """Several pieces as one, to be kept under one name."""
+    return b"".join(len(piece).to_bytes(4, "little") + piece for piece in pieces)
 
 
-def parted(both: bytes) -> tuple[bytes, bytes]:
-    """The two pieces that `joined` made one."""
-    length = int.from_bytes(both[:4], "little")
-    return both[4 : 4 + length], both[4 + length :]
+def parted(whole: bytes) -> list[bytes]:
+    """The pieces that `joined` made one."""
+    pieces, at = [], 0
+    while at < len(whole):
+        end = at + 4 + int.from_bytes(whole[at : at + 4], "little")
+        pieces.append(whole[at + 4 : end])
+        at = end
+    return pieces

@@ -64,7 +64,7 @@ KINDS = {"binary STL": ("a.stl", BLOCK), "text STL": ("a.stl", model_files.as_te
 def test_every_kind_of_file_is_read(maker, kind):
     from_file(maker)
     chooses_file(maker, file(*KINDS[kind]))
-    maker.reads("Mold", f"Read {KINDS[kind][0]}: 60 mm × 40 mm × 50 mm, 120 mL")
+    maker.reads("Mold", f"Read {KINDS[kind][0]}: 60\u00a0×\u00a040\u00a0×\u00a050\u00a0mm, 120 mL")
 
 
 def test_the_second_python_is_fetched_only_when_a_file_is_chosen(another_phone):

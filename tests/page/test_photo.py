@@ -100,7 +100,7 @@ def test_marks_on_a_photo_become_the_outline_of_the_wax(maker, photo):
     opens_photo(maker, photo)
     assert says(maker).inner_text() == "Tap corner 1 of 4 of the sheet."
     taps(maker, SHEET)
-    assert says(maker).inner_text() == "Tap round the rim, in order: 0 so far."
+    assert says(maker).inner_text() == "Tap round the inner edge of the rim, in order: 0 so far."
     taps(maker, oval(10))
     maker.reads("Wicks", "10 so far. Drag a mark to mend it.")
     area = maker.page.evaluate("""async () => {

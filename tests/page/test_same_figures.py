@@ -7,6 +7,7 @@ import pytest
 from model_page import models
 
 from brimbook import door
+from brimbook.reading import file
 from brimbook.record import blank
 
 DISPLAYS = [{}, {"mass": "lb", "length": "in", "temperature": "F", "decimal": "comma", "readability": "0.1 oz"}]
@@ -76,5 +77,5 @@ def test_the_page_reads_a_file_alike(maker, name):
         const file = new File([Uint8Array.from(content)], request.name);
         return read({ name: "model", file, request, onProgress: () => {}, signal: new AbortController().signal });
     }""", [request, list(FILES[name])])
-    *_, last = door.reading("model", json.dumps(request), FILES[name])
+    *_, last = file.read("model", json.dumps(request), FILES[name])
     assert read == json.loads(last)["answer"]

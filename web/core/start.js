@@ -9,8 +9,8 @@ const withDoor = (python, slow) => ({ python, door: python.pyimport("brimbook.do
  * Start the core.
  * @param {object} begun what the worker began on its first line: runtime, pages, module, loader, image
  * @param {(step: string) => void} tell called with each step of a start that takes longer
- * @returns {Promise<{python: object, door: object, slow: string}>} Pyodide; the core's one door, whose ask and reading
- *   take JSON and give JSON; and why the start was slow, or an empty text
+ * @returns {Promise<{python: object, door: object, slow: string}>} Pyodide; the core's one door, whose ask
+ *   takes JSON and gives JSON; and why the start was slow, or an empty text
  */
 export async function start(begun, tell) {
   try {

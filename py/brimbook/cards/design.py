@@ -5,8 +5,10 @@ from typing import Any
 from brimbook.cards.asking import ask
 from brimbook.cards.card import card, figures_below
 from brimbook.draw import design as drawing
+from brimbook.draw.filled_cut import gaps_below
+from brimbook.draw.model_section import Cut
 from brimbook.figure import Figure
-from brimbook.quantity import show
+from brimbook.quantity import show, show_more
 from brimbook.record.said import Said
 from brimbook.shape import outline as outlines
 from brimbook.shape.outline import Outline, Point
@@ -16,8 +18,9 @@ from brimbook.work_out import Answer
 
 _CURVE = 24
 _LEFT_OUT = ("lean", "corner", "foot")
-# What had been measured by a design goes back to being weighed.
-_BACK = {"casts.0.cavity.way": "on_scale", "wells.0.fill.way": "poured_out"}
+# What is measured by a design where nothing was yet; and what all that had been goes back to.
+_FIRST = ("casts.0.cavity", "wells.0.fill")
+_BACK = {"casts": ("cavity", "on_scale"), "wells": ("fill", "poured_out")}
 
 
 def design_card(answer: Answer) -> list[dict[str, Any]]:
@@ -48,10 +51,10 @@ def design_action(said: Said) -> list[dict[str, Any]]:
     """
     if said.count("design"):
         return []
-    fills = [path for path in _BACK if not _is_measured(said, path.removesuffix(".way"))]
+    fills = [fill for fill in _FIRST if not _is_measured(said, fill)]
     return [{"label": "Design a vessel", "append": "design", "value": {"shape": "round", "wall_thickness": "6 mm", "floor_thickness": "8 mm",
                                                                        "line": "10 mm"},
-             "sets": {path: "design" for path in fills if said.count(path.split(".")[0])}}]
+             "sets": {f"{fill}.way": "design" for fill in fills if said.count(fill.split(".")[0])}}]
 
 
 def _is_measured(said: Said, fill: str) -> bool:
@@ -59,11 +62,12 @@ def _is_measured(said: Said, fill: str) -> bool:
     names = ("diameter", "top_diameter", "bottom_diameter", "length", "width", "height", "file.reading")
     readings = (f"readings.{row}.{part}" for row in range(said.count(f"{fill}.readings"))
                 for part in ("water", "full", "empty", "before", "after", "filler"))
-    return any(said.typed(f"{fill}.{name}") for name in (*names, *readings))
+    return said.value(f"{fill}.way") == "cast_file" or any(said.typed(f"{fill}.{name}") for name in (*names, *readings))
 
 
 def _actions(said: Said) -> tuple[dict[str, Any], ...]:
-    sets = {path: way for path, way in _BACK.items() if said.value(path) == "design"}
+    fills = [(f"{name}.{number}.{part}.way", way) for name, (part, way) in _BACK.items() for number in range(said.count(name))]
+    sets = {path: way for path, way in fills if said.value(path) == "design"}
     return ({"label": "Remove the design", "remove": PLACE, "sets": sets},)
 
 
@@ -76,8 +80,9 @@ def _in_words(said: Said, found: Design) -> str:
     body, display = found.body, said.display
 
     def across(outline: Outline) -> str:
-        sides = dict.fromkeys(show.length(side, display) for side in outlines.size(outline))
-        return " × ".join(sides) if max(outlines.size(outline)) > 0 else "round"
+        sides = outlines.size(outline)
+        is_even = show.length(sides[0], display) == show.length(sides[1], display)
+        return show_more.size(sides[:1] if is_even else sides, display) if max(sides) > 0 else "round"
 
     deep = show.length(body.height - body.room.low, display)
     return (f"Outside {across(body.outside.outline(body.height))} at the rim, {across(body.outside.outline(0.0))} at the bottom, "
@@ -86,10 +91,33 @@ def _in_words(said: Said, found: Design) -> str:
 
 
 def _drawn(said: Said, found: Design, figures: dict[str, Figure]) -> str:
-    body, line = found.body, show.length(found.below, said.display)
+    body = found.body
+    line = f"line {show.length(found.below, said.display)} below brim" if found.below else "line at the brim"
     plans = (body.outside.corners(body.height), body.room.corners(body.height))
-    told = [f"{figures['room'].shown} of wax", f"{figures['cast'].shown} of mix", f"line {line} below brim"] if "room" in figures else []
+    told = [f"{figures['room'].shown} of wax", f"{figures['cast'].shown} of mix", line] if "room" in figures else []
     return drawing.vessel(_half(body.outside), _half(body.room), found.line, plans, told)
+
+
+def design_cut(said: Said, fill: str) -> Cut | None:
+    """The design cut upright, a well's filled to its line; none while there is no design [cut].
+
+    said: the record as understood [said].
+    fill: path of the fill [text].
+    """
+    found = design_of(said)
+    if found is None:
+        return None
+    outside, room = _half(found.body.outside), _half(found.body.room)
+    middle = max(across for across, _ in outside)
+    solid = tuple((middle + across, height) for across, height in (*_mirrored(outside), *reversed(_mirrored(room))))
+    if not fill.startswith("wells."):
+        return Cut((solid,))
+    return Cut((solid,), gaps_below((solid,), found.body.room.low, found.line, (0.0, 2 * middle)), found.line)
+
+
+def _mirrored(half: list[Point]) -> list[Point]:
+    """Both halves of a side, from the right rim by the bottom to the left rim."""
+    return [*reversed(half), *((-across, height) for across, height in half)]
 
 
 def _half(shell: Shell) -> list[Point]:

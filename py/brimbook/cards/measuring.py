@@ -5,6 +5,7 @@ from typing import Any
 
 from brimbook.cards.asking import ask, plain_choice
 from brimbook.cards.card import card, figures_below
+from brimbook.cards.design import design_cut
 from brimbook.cards.model_file import cut_of, file_asked, file_drawing, file_table, file_waiting, file_words
 from brimbook.draw import section
 from brimbook.draw.section import Profile
@@ -106,7 +107,9 @@ def _waiting(said: Said, fill: str, with_water: str) -> str:
 
 def _shown(said: Said, fill: str) -> str:
     """What the drawing of a mold's card shows."""
-    is_piece = said.value(f"{fill}.way") == "file" and said.value(f"{fill}.file.holds") != "mold" and cut_of(said, fill) is not None
+    way = said.value(f"{fill}.way")
+    is_piece = (way == "file" and said.value(f"{fill}.file.holds") != "mold" and cut_of(said, fill) is not None) or (
+        way == "design" and design_cut(said, fill) is not None)
     return "the piece" if is_piece else "the mold, filled with water"
 
 
@@ -117,7 +120,7 @@ def _asked(said: Said, fill: str) -> dict[str, Any]:
     if way in FROM_FILE:
         return file_asked(said, fill, way_field)
     if way == "design":
-        return {"fields": [way_field], "more": [], "actions": ()}
+        return {"fields": [way_field], "more": [ask(said, f"{fill}.line_error")] if fill.startswith("wells.") else [], "actions": ()}
     if way == "dimensions":
         solid = said.value(f"{fill}.solid") or "cylinder"
         names = ("solid", *SOLIDS[solid].dimensions)
@@ -164,10 +167,12 @@ def _room_told(answer: Answer, fill: str, otherwise: str) -> list[str]:
 
 
 def _profile(said: Said, fill: str) -> Profile:
-    """The room's shape where its dimensions are typed, or its file shows it."""
+    """The room's shape where its dimensions are typed, or its file or the design shows it."""
     way = _way(said, fill)
     if way in FROM_FILE:
         return replace(section.UNKNOWN, cut=cut_of(said, fill))
+    if way == "design":
+        return replace(section.UNKNOWN, cut=design_cut(said, fill))
     if way != "dimensions":
         return section.UNKNOWN
     values = [said.value(f"{fill}.{name}") for name in _PROFILES[said.value(f"{fill}.solid") or "cylinder"]]

@@ -14,10 +14,13 @@ from brimbook.quantity.show import Display
 from brimbook.quantity.units import from_base
 from brimbook.record.said import Said
 from brimbook.shape.outline import Point
-from brimbook.steps.model_file import Modeled, file_of, has_line, is_outdated, is_unit_sure, modeled, outline_of, section_near
+from brimbook.steps.file_outline import outline_of, section_near
+from brimbook.steps.model_file import Modeled, file_of, has_line, is_outdated, is_unit_sure, modeled, rooms_of_casts
 
 ACCEPT = ".stl,.3mf,.obj"
-_ROWS, _POINTS = 6, 24
+_ROWS, _POINTS = 5, 24
+# A section narrower than this is the tip of something [mm].
+_TIP = 1.0
 
 
 def file_asked(said: Said, fill: str, way: dict[str, Any]) -> dict[str, Any]:
@@ -28,8 +31,8 @@ def file_asked(said: Said, fill: str, way: dict[str, Any]) -> dict[str, Any]:
     way: the question of how it is measured [field].
     """
     own = said.value(f"{fill}.way") == "file"
-    names = ["holds", *(["unit"] if _in_doubt(said, fill) else [])] if own else []
-    small = [*(name for name in ("unit", "up", "scale") if own and name not in names), *_room(said, fill), *_line(said, fill), "off",
+    names = [*(["holds", *(["unit"] if _in_doubt(said, fill) else [])] if own else []), *_room(said, fill), *_line(said, fill)]
+    small = [*(name for name in ("unit", "up", "scale") if own and name not in names), "off",
              "section", *(["name"] if own and said.text(f"{fill}.file.reading").strip() else [])]
     rows = max(said.count(f"{fill}.readings"), 1)
     water = [ask(said, f"{fill}.readings.{row}.water", f"Water, to compare{f', reading {row + 1}' if rows > 1 else ''}") for row in range(rows)]
@@ -50,7 +53,8 @@ def _line(said: Said, fill: str) -> list[str]:
 def _room(said: Said, fill: str) -> list[str]:
     """Where a file shows several rooms, or one was typed."""
     found = modeled(said, fill)
-    several = found is not None and found.rooms and len(found.model.rooms) > 1
+    count = len(rooms_of_casts(said)) if said.value(f"{fill}.way") == "cast_file" else len(found.model.rooms) if found and found.rooms else 0
+    several = found is not None and count > 1
     return ["room"] if several or said.typed(f"{fill}.file.room") else []
 
 
@@ -70,9 +74,9 @@ def file_waiting(said: Said, fill: str) -> str:
     """
     file = file_of(said, fill)
     if modeled(said, fill) is not None:
-        return ""
+        return "Mend the entry that is marked." if said.is_marked_below(fill) else ""
     if not file:
-        return "No cast is measured by the file of its piece yet: choose one in the card Mold."
+        return _no_piece(said)
     if not said.text(f"{file}.file.reading").strip():
         return "Choose the STL, 3MF or OBJ file." if file == fill else "Choose the file in the card Mold."
     if said.fault_at(f"{file}.file.reading"):
@@ -84,6 +88,12 @@ def file_waiting(said: Said, fill: str) -> str:
     return "The file shows no such room that is open upward. Turn it another way up, or measure this with water."
 
 
+def _no_piece(said: Said) -> str:
+    if said.value("casts.0.cavity.way") == "file" and said.value("casts.0.cavity.file.holds") == "mold":
+        return "The file in the card Mold shows the mold, not the piece. Choose the file of the piece here, or measure this otherwise."
+    return "No cast is measured by the file of its piece yet: choose one in the card Mold."
+
+
 def file_table(said: Said, fill: str) -> dict[str, Any] | None:
     """Outside, inside and wall at some heights, where the sections are known [table].
 
@@ -93,22 +103,44 @@ def file_table(said: Said, fill: str) -> dict[str, Any] | None:
     found = modeled(said, fill)
     if found is None or not found.model.sections:
         return None
-    every = found.model.sections
+    every = [section for section in found.model.sections if _across(section) >= _TIP] or found.model.sections
     count = min(_ROWS, len(every))
     sections = [every[round(row * (len(every) - 1) / max(count - 1, 1))] for row in range(count)]
-    rows = [_row(said, section, found) for section in reversed(sections)]
-    return {"columns": ["Height", "Outside", "Inside", "Wall"], "rows": [{"cells": cells, "chosen": False, "sets": {}} for cells in rows],
-            "says": "Across, left to right, at some heights above the bottom. The wall is half of the difference."}
+    rows = [_row(section, found) for section in reversed(sections)]
+    hollow = any(inside is not None for *_, inside, _ in rows)
+    unit = said.display.length_word
+    names = ("Height", "Outside", "Inside", "Wall") if hollow else ("Height", "Across")
+    several = " Of several rooms the widest." if len(_rooms_shown(found)) > 1 else ""
+    return {"columns": [f"{name}, {unit}" for name in names],
+            "rows": [{"cells": [_rounded(each, said.display) for each in row[:len(names)]], "chosen": False, "sets": {}} for row in rows],
+            "says": f"Across, left to right, at some heights above the bottom.{' The wall is the thinner one, left or right.' if hollow else ''}{several}"}
 
 
-def _row(said: Said, section: Section, found: Modeled) -> list[str]:
-    outside = _reach([point for polygon in section.solid for point in polygon])
-    rooms = found.rooms or range(len(section.rooms))
-    inside = [_reach(section.rooms[room]) for room in rooms if section.rooms[room:] and section.rooms[room]]
-    wide, narrow = outside[1] - outside[0], (max(right - left for left, right in inside) if inside else 0.0)
-    alone = len(inside) == 1 and narrow < wide
-    return [show.length(section.height, said.display), show.length(wide, said.display),
-            show.length(narrow, said.display) if inside else "–", show.length((wide - narrow) / 2, said.display) if alone else "–"]
+def _rounded(length: float | None, display: Display) -> str:
+    """In whole mm or tenths of an inch, without its unit: a table of four columns is narrow on a phone."""
+    if length is None:
+        return "–"
+    return show.number(from_base(length, "in"), 1, display) if display.length == "in" else show.number(length, 0, display)
+
+
+def _row(section: Section, found: Modeled) -> tuple[float | None, ...]:
+    """Height, outside, inside and wall; none where there is no such thing [mm]."""
+    outer = [_reach(polygon) for polygon in section.solid]
+    rooms = [_reach(section.rooms[room]) for room in _rooms_shown(found) if section.rooms[room:] and section.rooms[room]]
+    if not rooms:
+        return section.height, _across(section), None, None
+    left, right = max(rooms, key=lambda each: each[1] - each[0])
+    walls = [gap for one, other in outer for gap in (left - one, other - right) if one < left and right < other]
+    return section.height, _across(section), right - left, min(walls, default=None)
+
+
+def _rooms_shown(found: Modeled) -> Sequence[int]:
+    return found.rooms or range(len(found.model.rooms))
+
+
+def _across(section: Section) -> float:
+    left, right = _reach([point for polygon in section.solid for point in polygon])
+    return right - left
 
 
 def _reach(points: Sequence[Point]) -> tuple[float, float]:
@@ -186,8 +218,8 @@ def _level(said: Said, fill: str, found: Modeled) -> list[str]:
         return []
     filled = tuple(section.rooms[room] for room in found.rooms if section.rooms[room:] and section.rooms[room])
     outline = outline_of(section, found.rooms)[0]
-    size = [show.length(max(each) - min(each), said.display) for each in zip(*outline)]
-    told = [f"at {show.length(section.height, said.display)}", " × ".join(size), show_more.area(area_at(found.levels, section.height), said.display)]
+    size = show_more.size([max(each) - min(each) for each in zip(*outline)], said.display)
+    told = [f"at {show.length(section.height, said.display)}", size, show_more.area(area_at(found.levels, section.height), said.display)]
     return [level(section.solid, filled, told)]
 
 

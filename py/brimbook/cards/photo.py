@@ -74,7 +74,7 @@ def _next(said: Said, place: str, count: int) -> str:
     needed, is_sheet = known_marks(said, at), said.value(f"{at}.by") != "ruler"
     if count < needed:
         return f"Tap {'corner' if is_sheet else 'end'} {count + 1} of {needed} {'of the sheet' if is_sheet else 'of the way on the ruler'}."
-    told = f"Tap round the rim, in order: {count - needed} so far."
+    told = f"Tap round the inner edge of the rim, in order: {count - needed} so far."
     missing = _missing(said, at)
     if count < needed + FEWEST:
         return told

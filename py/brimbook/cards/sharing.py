@@ -3,7 +3,8 @@
 from typing import Any
 
 from brimbook.record.said import Said
-from brimbook.steps.model_file import modeled, outline_text
+from brimbook.steps.file_outline import outline_text
+from brimbook.steps.model_file import modeled
 from brimbook.steps.wax_surface import shape_of
 
 

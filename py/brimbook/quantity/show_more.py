@@ -1,10 +1,14 @@
-"""What a bench rarely weighs, shown to the maker: pressure, force, area, stress, money."""
+"""What a bench rarely weighs, shown to the maker: sizes, pressure, force, area, stress, money."""
 
-from brimbook.quantity.show import Display, number, plus_minus, significant
+from collections.abc import Sequence
+
+from brimbook.quantity.show import Display, length, number, plus_minus, significant
 from brimbook.quantity.units import UNITS, to_base
 
 # Signs that are written before the number.
 _BEFORE = ("$", "£", "¥")
+# A space where no line breaks.
+_SPACE = chr(160)
 
 
 def pressure(kilopascals: float, display: Display) -> str:
@@ -46,6 +50,19 @@ def force(newtons: float, display: Display) -> str:
         # One pound-force on a square inch is one psi.
         return f"{significant(newtons / (to_base(1.0, UNITS['psi']) * _square_inch()), 3, display)} lbf"
     return f"{significant(newtons, 3, display)} N"
+
+
+def size(millimeters: Sequence[float], display: Display) -> str:
+    """Several lengths of one thing, the unit told once, with spaces where no line breaks [text].
+
+    millimeters: each length [mm].
+    display: how this maker reads figures [display].
+
+    >>> size((126.0, 90.0, 80.5), Display()).replace(chr(160), " "), size((82.5,), Display(length="in")).replace(chr(160), " ")
+    ('126 × 90 × 80.5 mm', '3.25 in')
+    """
+    told = [length(each, display).rpartition(" ") for each in millimeters]
+    return f"{f'{_SPACE}×{_SPACE}'.join(number for number, _, _ in told)}{_SPACE}{told[-1][2]}"
 
 
 def area(square_millimeters: float, display: Display) -> str:

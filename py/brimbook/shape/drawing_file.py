@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 
 from brimbook.shape.curves import box, enclosed
 from brimbook.shape.drawing_joined import joined
+from brimbook.shape.drawing_limits import MOST_BYTES
 from brimbook.shape.drawing_place import MM, PLAIN, Matrix, after, fitted, length_of, moved, transform_of, view_of
 from brimbook.shape.drawing_shapes import SHAPES, Piece, pieces_of
 from brimbook.shape.drawing_text import text_of
@@ -12,7 +13,6 @@ from brimbook.shape.drawing_tree import MOST_PARTS, Element, tree_of
 from brimbook.shape.outline import LARGEST, SMALLEST
 from brimbook.shape.path_data import Curve, OutlineError
 
-MOST_BYTES = 5_000_000
 # So many letters of paths and points are read, and so deeply may one copy hold another.
 _MOST_LETTERS, _MOST_USES = 300_000, 8
 _GROUPS = ("svg", "g", "a", "switch")

@@ -1,17 +1,19 @@
 """The vessel that is designed: its sides, its line, and what a mold or a well takes of it."""
 
+import math
 from dataclasses import dataclass
 
 from brimbook import sources
 from brimbook.figure import Constant, Figure
 from brimbook.mesh.model import Level
-from brimbook.quantity import show
+from brimbook.quantity import show, show_more
 from brimbook.quantity.units import from_base
 from brimbook.record.said import Said
 from brimbook.shape import outline as outlines
 from brimbook.shape.designed import SIZES, Designed, DesignError, designed
 from brimbook.shape.outline import Outline, OutlineError
 from brimbook.shape.shell import Ball, Shell, slabs
+from brimbook.steps.print_off import print_off
 
 # Only the first of the list is worked out: a vessel has one design.
 PLACE = "design.0"
@@ -26,7 +28,7 @@ AREAS = {"round": "π ÷ 4 × across²", "tapered": "π ÷ 4 × across²", "oval
 class Design:
     """A vessel as designed: its shape, what tells it, its sides, the line above its bottom and below its brim [mm].
 
-    sizes: by their names, as for designed; wall, floor and off in mm; inside: are the sizes those of the room for wax?
+    sizes: by their names, as for designed; wall and floor in mm; inside: are the sizes those of the room for wax?
     """
 
     shape: str
@@ -36,7 +38,6 @@ class Design:
     inside: bool
     body: Designed
     below: float
-    off: float
 
     @property
     def line(self) -> float:
@@ -62,7 +63,7 @@ def design_of(said: Said) -> Design | None:
     sizes = None if shape is None else _sizes(said, shape)
     if None in (shape, inside, sizes, *values):
         return None
-    wall, floor, below, off = values
+    wall, floor, below, _ = values
     try:
         body = designed(shape, sizes, wall, floor, inside == "inside")
     except DesignError as error:
@@ -75,7 +76,7 @@ def design_of(said: Said) -> Design | None:
         deep = show.length(body.height - body.room.low, said.display)
         _fault_once(said, "line", f"So far below the brim there is no room: it is {deep} deep. Type less.")
         return None
-    return Design(shape, sizes, wall, floor, inside == "inside", body, below, off)
+    return Design(shape, sizes, wall, floor, inside == "inside", body, below)
 
 
 def asked_sizes(shape: str) -> tuple[str, ...]:
@@ -162,7 +163,8 @@ def fill_figure(said: Said, place: str) -> tuple[Figure, list[str]] | None:
         return None
     is_well = place.startswith("wells.")
     value, surface = (found.room, found.body.wet(found.line)) if is_well else (found.body.cast, found.body.skin)
-    plus_minus, told, uses = surface * found.off / 1000, show.significant, (f"{PLACE}.room",)
+    print_is, line, told = print_off(said, f"{PLACE}.off", value, surface), _line_off(said, place, found), show.significant
+    plus_minus, uses = math.hypot(*print_is.parts, *(part for part, _ in line)), (f"{PLACE}.room",)
     formula, numbers = "room for wax to the line, as designed", told(value, 8, said.display)
     if not is_well:
         outside, room = found.body.cast + found.body.room_to(found.body.height), found.body.room_to(found.body.height)
@@ -172,8 +174,19 @@ def fill_figure(said: Said, place: str) -> tuple[Figure, list[str]] | None:
         f"{place}.volume", "Volume", value, "mL", show.volume(value, said.display), formula, numbers, uses=uses,
         worked=f"{told(value, 6, said.display)} mL", plus_minus=plus_minus,
         plus_minus_shown=f"± {show.plus_minus(plus_minus, said.display)} mL",
-        spread=f"± from a surface of {told(surface / 100, 4, said.display)} cm² being off by {show.length(found.off, said.display)} all over.")
+        constants=print_is.constants,
+        spread=f"± with its parts added as squares. From {'; '.join([*print_is.told, *(words for _, words in line)])}.")
     return figure, ["As designed; what is printed and cast differs from it: a weighing with water is surer."]
+
+
+def _line_off(said: Said, place: str, found: Design) -> list[tuple[float, str]]:
+    """The ± of a well's fill line [mL], and how it is told; empty where there is none."""
+    error = said.value(f"{place}.line_error") if place.startswith("wells.") else None
+    if not error:
+        return []
+    area = found.body.room.area(found.line)
+    return [(area * error / 1000, f"the fill line, {show.length(error, said.display)} over {show_more.area(area, said.display)}: "
+                                  f"{show.plus_minus(area * error / 1000, said.display)} mL")]
 
 
 @dataclass(frozen=True)

@@ -6,6 +6,7 @@ from brimbook.quantity import show, show_more
 from brimbook.record.said import Said
 from brimbook.shape.shell import Shell
 from brimbook.steps.blending import Blend
+from brimbook.steps.brim import brim_notes
 from brimbook.steps.densities import TOLD_STATE
 from brimbook.steps.design import PLACE, Design, area_constant, put_volume
 
@@ -42,7 +43,7 @@ def _put(said: Said, number: float) -> str:
 def _volume(said: Said, found: Design, name: str, label: str, shell: Shell, high: float) -> Figure:
     value = found.room if name == "room" else found.body.room_to(high) if name == "room_to_brim" else (
         found.body.cast + found.body.room_to(high))
-    told = f", {show.length(found.below, said.display)} below the brim" if name == "room" else ""
+    told = f", {show.length(found.below, said.display)} below the brim" if name == "room" and found.below else ""
     return Figure(f"{PLACE}.{name}", label, value, "mL", show.volume(value, said.display), _SIMPSON, put_volume(said, shell, high),
                   says=f"{label}{told}: {show.volume(value, said.display)}", worked=f"{show.significant(value, 6, said.display)} mL",
                   constants=(area_constant(found), Constant("Simpson's rule", "exact where the sides are straight or round",
@@ -99,6 +100,7 @@ def _notes(said: Said, found: Design) -> tuple[str, ...]:
     if min(found.body.least_wall, found.floor) < _THIN:
         notes.append(f"Cast walls and floors under {show.length(_THIN, said.display)} are hard to fill and break easily "
                      "(common practice, no source).")
+    notes += brim_notes(said, found.below)
     lean = found.sizes.get("lean")
     if lean is not None and lean < _UPRIGHT:
         notes.append("An upright wall grips its mold and its core: lean it by 1 to 3 degrees, or wax the mold well "

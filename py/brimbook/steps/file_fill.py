@@ -8,12 +8,15 @@ from brimbook.fill import readings
 from brimbook.mesh.model import Draft, Level, Polygon
 from brimbook.quantity import show, show_more
 from brimbook.record.said import Said
+from brimbook.shape import outline as outlines
 from brimbook.shape.flatten import signed_area
-from brimbook.steps.model_file import Modeled, has_line, outline_of
+from brimbook.shape.outline import OutlineError
+from brimbook.steps.file_outline import outline_of, sides_of
+from brimbook.steps.model_file import Modeled, has_line
+from brimbook.steps.print_off import print_off
 
 _TRIANGLES = Constant("Formula", "signed volumes of the triangles, by the divergence theorem", sources.GEOMETRY)
 _AREAS = Constant("Formula", "areas of the triangles", sources.GEOMETRY)
-_OFF = Constant("How far a printed surface is off", "0.2 mm", sources.PRACTICE)
 
 
 def from_file(said: Said, place: str, found: Modeled) -> tuple[float, list[Figure]]:
@@ -23,38 +26,48 @@ def from_file(said: Said, place: str, found: Modeled) -> tuple[float, list[Figur
     place: path of the fill [text].
     found: the model of the fill [model].
     """
-    parts, told = _parts(said, place, found)
-    plus_minus = readings.combine(*parts)
+    plus_minus, told, constants = _plus_minus(said, place, found)
     at = f"{place}.file"
-    figures = [_volume(said, place, found, plus_minus, told), *_rooms(said, at, found)]
+    figures = [_volume(said, place, found, plus_minus, told, constants), *_rooms(said, at, found)]
     if has_line(said, place, found.file):
         figures += _line(said, place, found)
     figures += [*_sizes(said, at, found), *_walls(said, at, found)] if place == found.file else []
     return plus_minus, figures
 
 
-def _parts(said: Said, place: str, found: Modeled) -> tuple[list[float], str]:
-    """The parts of the ± [mL], and how they are told."""
-    off = said.value(f"{place}.file.off") or 0.0
-    surface = wetted(found) if found.rooms else found.model.surface
-    parts = [surface * off / 1000]
-    told = [f"the surface, off by {show.length(off, said.display)} over {show_more.area(surface, said.display)}: "
-            f"{show.plus_minus(parts[0], said.display)} mL"]
+def _plus_minus(said: Said, place: str, found: Modeled) -> tuple[float, str, tuple[Constant, ...]]:
+    """The ± of a volume [mL], how it is told, and what it takes from outside the record."""
+    is_open = has_line(said, place, found.file)
+    print_is = print_off(said, f"{place}.file.off", found.volume, wetted(found, _typed_outline(said, place)) if is_open else found.model.surface)
+    parts, told = [*print_is.parts], [*print_is.told]
     error = said.value(f"{place}.line_error") or 0.0
-    if has_line(said, place, found.file) and error:
+    if is_open and error:
         parts.append(found.area * error / 1000)
         told.append(f"the fill line, {show.length(error, said.display)} over {show_more.area(found.area, said.display)}: "
-                    f"{show.plus_minus(parts[1], said.display)} mL")
-    return parts, f"± with its parts added as squares. From {'; '.join(told)}."
+                    f"{show.plus_minus(parts[-1], said.display)} mL")
+    return readings.combine(*parts), f"± with its parts added as squares. From {'; '.join(told)}.", print_is.constants
 
 
-def wetted(found: Modeled) -> float:
-    """The surface that what is filled touches, its top apart, from the sections around its rooms [mm²].
+def _typed_outline(said: Said, place: str) -> Polygon:
+    """The outline of the wax as a link brings it in place of the sections; empty where there is none."""
+    at = place.replace(".fill", ".outline")
+    if not place.startswith("wells.") or said.value(f"{at}.shape") != "path":
+        return ()
+    try:
+        return outlines.path(said.text(f"{at}.path").strip()).points
+    except OutlineError:
+        return ()
+
+
+def wetted(found: Modeled, outline: Polygon = ()) -> float:
+    """The surface that what is filled touches below its line, its top apart, from the sections around it [mm²].
 
     found: the model of a fill [model].
+    outline: what is known of it where there are no sections; without one it is taken as round [mm].
     """
-    around = [(section.height, _around(outline), signed_area(list(outline))) for section in found.model.sections
-              if (outline := outline_of(section, found.rooms)[0])]
+    around = [(section.height, math.fsum(map(_around, sides_of(section, found.rooms))), whole) for section in found.model.sections
+              if (whole := outline_of(section, found.rooms)[1]) > 0] or (
+        [(found.line, _around(outline), signed_area(list(outline)))] if outline else [])
     total = [found.levels[0].above]
     for low, high in zip(found.levels, found.levels[1:]):
         if low.height >= found.line:
@@ -65,7 +78,7 @@ def wetted(found: Modeled) -> float:
 
 
 def _lateral(around: list[tuple[float, float, float]], low: Level, high: Level) -> float:
-    """The wall between two levels: as long around as the nearest section of so large an area, as high as it leans."""
+    """The walls between two levels: as long around as the nearest section of so large an area, as high as they lean."""
     area = (low.above + high.below) / 2
     middle = (low.height + high.height) / 2
     _, edge, within = min(around, key=lambda each: abs(each[0] - middle), default=(0.0, 2 * math.sqrt(math.pi * area), area))
@@ -77,14 +90,14 @@ def _around(outline: Polygon) -> float:
     return math.fsum(math.dist(one, other) for one, other in zip(outline, (*outline[1:], outline[0])))
 
 
-def _volume(said: Said, place: str, found: Modeled, plus_minus: float, told: str) -> Figure:
+def _volume(said: Said, place: str, found: Modeled, plus_minus: float, told: str, constants: tuple[Constant, ...]) -> Figure:
     formula = "area of the room's level sections, added up from its floor to the line" if found.rooms else (
         "volume between each triangle and one point, added up with its sign")
     return Figure(
         f"{place}.volume", "Volume", found.volume, "mL", show.volume(found.volume, said.display), formula=f"{formula}, ÷ 1000",
         numbers=_cubed(said, found, found.volume * 1000), worked=f"{show.significant(found.volume, 6, said.display)} mL",
         plus_minus=plus_minus, plus_minus_shown=f"± {show.plus_minus(plus_minus, said.display)} mL", spread=told,
-        constants=(_TRIANGLES, *(() if said.typed(f"{place}.file.off") else (_OFF,)), *_unit(said, found)))
+        constants=(_TRIANGLES, *constants, *_unit(said, found)))
 
 
 def _cubed(said: Said, found: Modeled, value: float) -> str:
@@ -124,7 +137,7 @@ def _line(said: Said, place: str, found: Modeled) -> list[Figure]:
     value = found.line - floor
     height = Figure(
         f"{place}.file.depth", "Line above the floor", value, "mm", show.length(value, said.display),
-        formula="brim − floor − line below the brim", numbers=" − ".join(show.significant(each, 7, said.display) for each in (brim, floor, below)),
+        formula="brim − floor − line below the brim", numbers=" − ".join(show.significant(each, 6, said.display) for each in (brim, floor, below)),
         worked=f"{show.significant(value, 6, said.display)} mm")
     return [height, _area(said, f"{place}.file.line_area", "Surface at the line", found.area, "area of the room's section at the line")]
 
@@ -144,10 +157,10 @@ def _sizes(said: Said, at: str, found: Modeled) -> list[Figure]:
 
 
 def _length(said: Said, key: str, label: str, value: float, formula: str, found: Modeled) -> Figure:
-    in_file = show.significant(value / found.factor, 8, said.display)
+    in_file = show.significant(value / found.factor, 7, said.display)
     return Figure(key, label, value, "mm", show.length(value, said.display), formula=formula,
                   numbers=in_file if found.factor == 1 else f"{in_file} × {_factor(said, found)}",
-                  worked=f"{show.significant(value, 6, said.display)} mm", constants=_unit(said, found))
+                  worked=f"{show.significant(value, 5, said.display)} mm", constants=_unit(said, found))
 
 
 def _walls(said: Said, at: str, found: Modeled) -> list[Figure]:

@@ -12,7 +12,7 @@ from brimbook.steps.design import fill_figure
 from brimbook.steps.file_fill import from_file
 from brimbook.steps.file_notes import file_notes
 from brimbook.steps.file_water import against_water
-from brimbook.steps.model_file import Modeled, modeled
+from brimbook.steps.model_file import Modeled, has_line, modeled
 
 # What one reading of each way is made of: the weight itself, or the larger and the smaller.
 READINGS = {
@@ -264,13 +264,15 @@ def _by_dimensions(said: Said, place: str) -> Measurement | None:
 
 
 def _by_design(said: Said, place: str) -> Measurement | None:
+    if place.startswith("wells.") and _needed(said, place, "line_error") is None:
+        return None
     found = fill_figure(said, place)
     return found and _with_water(place, found[0].value, found[0].plus_minus, [found[0]], found[1])
 
 
 def _by_file(said: Said, place: str) -> Measurement | None:
     found = modeled(said, place)
-    if found is None:
+    if found is None or _needed(said, place, "file.off", *(("line_error",) if has_line(said, place, found.file) else ())) is None:
         return None
     plus_minus, figures = from_file(said, place, found)
     compared = _compared(said, place, found, plus_minus)

@@ -6,17 +6,10 @@ from functools import lru_cache
 
 from brimbook.mesh import digest, units
 from brimbook.mesh.curve import area_at, volume_at
-from brimbook.mesh.model import Level, Model, Polygon, Section
+from brimbook.mesh.model import Level, Model
 from brimbook.mesh.scaled import scaled
 from brimbook.mesh.triangles import ModelError
 from brimbook.record.said import Said
-from brimbook.shape import flatten
-from brimbook.shape import outline as outlines
-from brimbook.shape.outline import Outline, OutlineError
-
-# An outline from a file has so many corners at most, so that a link can carry it, told to 0.1 mm.
-CORNERS, _DECIMALS = 48, 1
-
 
 @dataclass(frozen=True)
 class Modeled:
@@ -71,9 +64,10 @@ def file_of(said: Said, place: str) -> str:
     place: path of the fill [text].
     """
     way = said.value(f"{place}.way")
-    if way == "file":
-        return place
-    return next((cavity for cavity in cast_files(said)), "") if way == "cast_file" else ""
+    if way != "cast_file":
+        return place if way == "file" else ""
+    taken = room_taken(said, place)
+    return taken[0] if taken else next(iter(cast_files(said)), "")
 
 
 def cast_files(said: Said) -> list[str]:
@@ -145,7 +139,7 @@ def has_line(said: Said, place: str, file: str) -> bool:
     return place.startswith("wells.") or said.value(f"{file}.file.holds") == "mold"
 
 
-@lru_cache(maxsize=16)
+@lru_cache(maxsize=64)
 def _model(reading: str, sections: str, factor: float) -> Model:
     """A factor of 1 keeps the unit that the file names."""
     model = digest.model(reading, sections)
@@ -166,22 +160,58 @@ def _filled(said: Said, place: str, file: str, holds: str | None, model: Model) 
         return ()
     if not model.rooms:
         return None
+    if place != file:
+        taken = room_taken(said, place)
+        return None if taken is None else (taken[1],)
     typed = f"{place}.file.room"
     if said.typed(typed):
         room = said.value(typed)
         if room is not None and room > len(model.rooms):
-            _fault_once(said, typed, f"The file shows {len(model.rooms)} room{'s' if len(model.rooms) > 1 else ''}.")
+            _no_such_room(said, typed, len(model.rooms))
             return None
         return None if room is None else (int(room) - 1,)
-    if not is_well:
-        return tuple(range(len(model.rooms)))
-    return (row,) if (row := _row(said, place, file)) < len(model.rooms) else None
+    return (0,) if is_well else tuple(range(len(model.rooms)))
 
 
-def _row(said: Said, place: str, file: str) -> int:
-    """The first well takes the largest room of a cast's file, the next one the next."""
-    fills = [f"wells.{number}.fill" for number in range(said.count("wells"))]
-    return [each for each in fills if said.value(f"{each}.way") == "cast_file"].index(place) if place != file else 0
+def _no_such_room(said: Said, path: str, count: int) -> None:
+    _fault_once(said, path, f"The file shows {count} room{'s' if count > 1 else ''}.")
+
+
+def room_taken(said: Said, place: str) -> tuple[str, int] | None:
+    """The room of a cast that a well is filled from; none where there is no such room [text and count].
+
+    said: the record as understood [said].
+    place: path of the fill of a well that is measured by the file of a cast [text].
+    """
+    typed = f"{place}.file.room"
+    named = said.value(typed) if said.typed(typed) else None
+    rooms = rooms_of_casts(said)
+    if rooms and named is not None and named > len(rooms):
+        _no_such_room(said, typed, len(rooms))
+    return rooms_taken(said).get(place)
+
+
+def rooms_taken(said: Said) -> dict[str, tuple[str, int]]:
+    """The room of a cast, by its cavity, that each fill of a well takes: the one it names, else the first that is left [texts and counts].
+
+    said: the record as understood [said].
+    """
+    rooms = rooms_of_casts(said)
+    every = (f"wells.{number}.fill" for number in range(said.count("wells")))
+    fills = [fill for fill in every if said.value(f"{fill}.way") == "cast_file"]
+    named = {fill: said.value(f"{fill}.file.room") for fill in fills if said.typed(f"{fill}.file.room")}
+    taken = {fill: rooms[int(room) - 1] for fill, room in named.items() if room is not None and room <= len(rooms)}
+    left = [each for number, each in enumerate(rooms, 1) if number not in named.values()]
+    return {**taken, **dict(zip((fill for fill in fills if fill not in named), left))}
+
+
+def rooms_of_casts(said: Said) -> list[tuple[str, int]]:
+    """The rooms of all pieces, each by the cavity whose file shows it: all of the first one's, then the next one's [texts and counts].
+
+    said: the record as understood [said].
+    """
+    models = ((cavity, model_of(said, cavity)) for cavity in cast_files(said))
+    return [(cavity, number) for cavity, model in models if model is not None for number in range(len(model.rooms))]
 
 
 def _joined(curves: list[tuple[Level, ...]]) -> tuple[Level, ...]:
@@ -198,65 +228,3 @@ def _sides(levels: tuple[Level, ...], height: float) -> tuple[float, float]:
     """The areas just below and just above a height."""
     known = next((level for level in levels if level.height == height), None)
     return (known.below, known.above) if known else (area_at(levels, height),) * 2
-
-
-def section_near(found: Modeled, height: float) -> Section | None:
-    """The section nearest to a height in which what is filled has an outline [section].
-
-    found: the model of a fill [model].
-    height: above the model's bottom [mm].
-    """
-    outlined = [section for section in found.model.sections if outline_of(section, found.rooms)[0]]
-    return min(outlined, key=lambda section: abs(section.height - height), default=None)
-
-
-def outline_of(section: Section, rooms: tuple[int, ...]) -> tuple[Polygon, float]:
-    """The largest outline of what is filled in a section, empty where there is none, and the area of all of it [mm and mm²].
-
-    section: of a model [section].
-    rooms: which of the rooms are filled; none where the solid itself is [counts].
-    """
-    polygons = [section.rooms[room] for room in rooms if section.rooms[room:] and section.rooms[room]] if rooms else section.solid
-    areas = [flatten.signed_area(list(polygon)) for polygon in polygons]
-    largest = max(zip(areas, polygons), key=lambda each: each[0], default=(0.0, ()))
-    return (largest[1] if largest[0] > 0 else ()), math.fsum(areas)
-
-
-def outline_at(found: Modeled, height: float) -> Outline | None:
-    """The outline of what is filled at a height: that of the nearest section, made as large as it is there [outline].
-
-    found: the model of a fill [model].
-    height: above the model's bottom [mm].
-    """
-    text = outline_text(found, height)
-    try:
-        return outlines.path(text) if text else None
-    except OutlineError:
-        return None
-
-
-def outline_text(found: Modeled, height: float) -> str:
-    """The corners of such an outline, as a link carries them; empty where no section is known [text].
-
-    found: the model of a fill [model].
-    height: above the model's bottom [mm].
-    """
-    section, area = section_near(found, height), area_at(found.levels, height)
-    if section is None or area <= 0:
-        return ""
-    outline, whole = outline_of(section, found.rooms)
-    return _corners(outline, area / whole) if whole > 0 else ""
-
-
-@lru_cache(maxsize=16)
-def _corners(outline: Polygon, larger: float) -> str:
-    """The corners of an outline made larger by a share of its area, from its left and front."""
-    points = flatten.fewer(list(outline), CORNERS)
-    grown = flatten.signed_area(points) / flatten.signed_area(list(outline))
-    by = math.sqrt(larger / grown) if grown > 0 else 1.0
-    left, front = (min(point[axis] for point in points) for axis in (0, 1))
-    return ", ".join(f"{_told(by * (x - left))} {_told(by * (y - front))}" for x, y in points)
-
-
-def _told(length: float) -> str:
-    return f"{length:.{_DECIMALS}f}".removesuffix(".0")

@@ -7,6 +7,7 @@ from typing import Any
 from brimbook import sources
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show, show_more
+from brimbook.quantity.units import from_base
 from brimbook.record.said import Said
 from brimbook.shape.outline import size
 from brimbook.shape.path_data import OutlineError, Point
@@ -159,7 +160,8 @@ def _length(said: Said, key: str, label: str, value: float) -> Figure:
 
 def _pixel(said: Said, at: str, key: str, scale: float) -> Figure:
     wide, _ = size_of(said, at)
-    told = f"{show.significant(scale / wide, 3, said.display)} mm"
+    unit = said.display.length_word
+    told = f"{show.significant(from_base(scale / wide, unit), 3, said.display)} {unit}"
     return Figure(key, "A pixel of the photo at the rim", scale / wide, "mm", told, formula="width of the photo at the rim ÷ its pixels across",
                   numbers=f"{show.significant(scale, 8, said.display)} ÷ {wide}", worked=f"{show.significant(scale / wide, 5, said.display)} mm")
 

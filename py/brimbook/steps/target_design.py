@@ -4,12 +4,12 @@ from dataclasses import replace
 
 from brimbook.figure import Figure
 from brimbook.mesh.curve import height_of
-from brimbook.quantity import show
+from brimbook.quantity import show, show_more
 from brimbook.record.said import Said
 from brimbook.shape.designed import Designed, DesignError, designed
 from brimbook.shape.path_data import OutlineError
 from brimbook.steps.design import PLACE, Design, design_of, levels, written
-from brimbook.steps.target_way import Found, Way, Wish, cast_told, factor_for, line_figure
+from brimbook.steps.target_way import Found, Way, Wish, cast_told, factor_for, line_figure, too_shallow
 
 # Sizes that are lengths; sides, lean and the text of a path are not.
 _LENGTHS = ("across", "other", "bottom", "corner", "foot", "height")
@@ -29,10 +29,8 @@ def by_design(said: Said, wish: Wish) -> Found:
     figures, ways, against = [], [], ""
     if height is None:
         against = f"That is more than comes to the brim, {show.volume(curve[-1].volume / 1000, said.display)}. Make the vessel larger."
-    elif height <= found.body.room.low:
-        against = "That is too little to have a line. Make the vessel smaller."
     else:
-        line = line_figure(said, wish, brim, height)
+        line, against = line_figure(said, wish, brim, height), too_shallow(said, height - found.body.room.low)
         figures.append(line)
         ways.append(Way("The line", f"{line.shown} below the brim", _weighs(said, wish, found.body), f"{line.says}",
                         {f"{PLACE}.line": written(line.value, said)}))
@@ -60,13 +58,21 @@ def _sized(said: Said, wish: Wish, found: Design, names: tuple[str, ...], what: 
     if changed is None:
         return None
     sizes = {name: changed.sizes[name] for name in names if name in changed.sizes and changed.sizes[name]}
-    told = " × ".join(show.length(size, said.display) for size in sizes.values())
+    told = _in_words(said, sizes)
     sets = {f"{PLACE}.{name}": written(size, said) for name, size in sizes.items()}
     if "path" in changed.sizes and len(names) > 1:
-        told = f"× {show.significant(factor, 4, said.display)}, {told} high"
+        told = f"× {show.significant(factor, 4, said.display)}, {told}"
         sets[f"{PLACE}.path"] = changed.sizes["path"]
     weighs = _weighs(said, wish, changed.body)
     return Way(what, told, weighs, f"{what}: {told}", sets)
+
+
+def _in_words(said: Said, sizes: dict[str, float]) -> str:
+    """Sizes by what they are the sizes of."""
+    across = [sizes[name] for name in ("across", "other") if name in sizes]
+    told = [f"{show_more.size(across, said.display)} across"] if across else []
+    others = (("bottom", "at the bottom"), ("foot", "at the foot"), ("corner", "at the corners"), ("height", "high"))
+    return ", ".join([*told, *(f"{show_more.size((sizes[name],), said.display)} {words}" for name, words in others if name in sizes)])
 
 
 def resized(found: Design, factor: float, names: tuple[str, ...]) -> Design | None:
@@ -93,15 +99,16 @@ def _scaled_path(found: Design, factor: float) -> str:
     return ", ".join(f"{round(x * factor, 3):.7g} {round(y * factor, 3):.7g}" for x, y in points)
 
 
-def factor_figure(said: Said, wish: Wish, factor: float, spread: str) -> Figure:
+def factor_figure(said: Said, wish: Wish, factor: float, spread: str, notes: tuple[str, ...]) -> Figure:
     """By how much all of a model is scaled for what is wanted [figure].
 
     said: the record as understood [said].
     wish: what is wanted [wish].
     factor: new over old [–].
     spread: what stays, and how it was found [text].
+    notes: what else the maker should know of it [texts].
     """
     shown = show.percent(factor, said.display)
     return Figure(f"{wish.place}.target.factor", "Of its present size", factor, "–", shown, "the size at which the room is what is wanted",
                   show.significant(factor * 100, 6, said.display), says=f"Printed at {shown} of its present size",
-                  worked=f"{show.significant(factor * 100, 6, said.display)} %", uses=(wish.key,), spread=spread)
+                  worked=f"{show.significant(factor * 100, 6, said.display)} %", uses=(wish.key,), spread=spread, notes=notes)

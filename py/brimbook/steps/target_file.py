@@ -5,9 +5,9 @@ from brimbook.mesh.curve import height_of, volume_at
 from brimbook.quantity import show
 from brimbook.record.said import Said
 from brimbook.steps.design import written
-from brimbook.steps.model_file import Modeled, has_line, modeled
+from brimbook.steps.model_file import Modeled, file_of, has_line, modeled
 from brimbook.steps.target_design import factor_figure
-from brimbook.steps.target_way import Found, Way, Wish, cast_told, factor_for, line_figure
+from brimbook.steps.target_way import Found, Way, Wish, cast_told, factor_for, line_figure, too_shallow
 
 
 def by_file(said: Said, wish: Wish) -> Found:
@@ -25,7 +25,7 @@ def by_file(said: Said, wish: Wish) -> Found:
     if height is None:
         against = f"That is more than comes to the brim, {show.volume(found.levels[-1].volume / 1000, said.display)}. Print it larger."
     elif has_line(said, fill, found.file):
-        line = line_figure(said, wish, brim, height)
+        line, against = line_figure(said, wish, brim, height), too_shallow(said, height - found.levels[0].height)
         figures.append(line)
         ways.append(Way("The line", f"{line.shown} below the brim", _cast(said, wish, found, 1.0), line.says,
                         {f"{fill}.file.line": written(line.value, said)}))
@@ -44,12 +44,22 @@ def _scaled(said: Said, wish: Wish, found: Modeled) -> tuple[list[Figure], list[
     factor = factor_for(room, wish.volume)
     if factor is None:
         return [], []
-    figure = factor_figure(said, wish, factor, "The line stays as far below the brim as it is. Without a line it is the cube root of the volumes.")
+    figure = factor_figure(said, wish, factor, "The line stays as far below the brim as it is. Without a line it is the cube root of the volumes.",
+                           _changed_too(said, wish, found))
     scales = {path: said.value(path) for path in _scales(said, wish, found)}
     told = show.percent(scales[f"{found.file}.file.scale"] * factor, said.display)
     thin = f", thinnest wall {show.length(found.model.thinnest[0] * factor, said.display)}" if found.model.thinnest else ""
     return [figure], [Way("All of it, printed at", f"{told}{thin}", _cast(said, wish, found, factor), f"{figure.says}{thin}",
                           {path: f"{round(scale * factor * 100, 2):g} %" for path, scale in scales.items()})]
+
+
+def _changed_too(said: Said, wish: Wish, found: Modeled) -> tuple[str, ...]:
+    """What another size of the print changes besides."""
+    fills = (f"wells.{number}.fill" for number in range(said.count("wells")))
+    others = [fill for fill in fills if fill != f"{wish.place}.fill" and file_of(said, fill) == found.file]
+    told = ("Printed at another size, the other wells of this file change too.",) if others else ()
+    is_read = said.value(f"casts.{wish.place.split('.')[1]}.cavity.way") == "file" or found.file.startswith("casts.")
+    return told if is_read else (*told, "The mold was not measured by a file: printed at another size, measure it again.")
 
 
 def _scales(said: Said, wish: Wish, found: Modeled) -> list[str]:

@@ -43,6 +43,21 @@ class Found:
     against: str = ""
 
 
+# Wax that stands less deep than this burns badly, if at all. Common practice, no source [mm].
+_SHALLOW = 10.0
+
+
+def too_shallow(said: Said, deep: float) -> str:
+    """What stands against so little wax, empty where there is enough of it [text].
+
+    said: the record as understood [said].
+    deep: how deep it stands [mm].
+    """
+    if deep >= _SHALLOW:
+        return ""
+    return f"So little stands only {show.length(deep, said.display)} deep. Make the vessel smaller, or want more."
+
+
 def line_figure(said: Said, wish: Wish, brim: float, height: float) -> Figure:
     """How far below the brim the line lies for what is wanted [figure].
 
@@ -67,7 +82,7 @@ def cast_told(said: Said, milliliters: float | None, fresh: Figure | None) -> st
     fresh: what one mL of it weighs, where it is known [figure].
     """
     if milliliters is None:
-        return "–"
+        return ""
     return show.volume(milliliters, said.display) if fresh is None else show.mass(milliliters * fresh.value, said.display)
 
 

@@ -12,8 +12,9 @@ from brimbook.record.said import Said
 from brimbook.shape import outline as outlines
 from brimbook.shape.outline import Outline, OutlineError
 from brimbook.steps.design import surface_at_line, written
+from brimbook.steps.file_outline import outline_at
+from brimbook.steps.model_file import modeled
 from brimbook.steps.photo import Photographed, how_sure, photographed
-from brimbook.steps.model_file import modeled, outline_at
 
 # What each shape is told by, and the entry that is at fault where it can't be.
 SIZES = {"round": ("across",), "oval": ("across", "other"), "rectangle": ("across", "other", "corner"),
@@ -177,12 +178,19 @@ def area_figure(said: Said, key: str, found: Surface) -> Figure:
     found: the surface [surface].
     """
     value, formula, numbers = _area(said, found)
-    told = "The outline is that of its file at the fill line." if found.shape == "file" else "The size is that of the well, as you measured it."
-    notes = (told,) if found.from_well else ()
+    notes = (_whose(said, f"{key.partition('.wicks.')[0]}.fill", found.shape),) if found.from_well else ()
     return Figure(key, "Surface of the wax", value / 100, "cm²", show_more.area(value, said.display), formula=formula,
                   numbers=numbers, worked=f"{show.significant(value / 100, 6, said.display)} cm²", notes=notes,
                   **(how_sure(said, key.partition(".wicks.")[0], found.photo) if found.photo is not None else
                      {"constants": (Constant("Formula", "lengths in mm, ÷ 100 for cm²", sources.GEOMETRY),)}))
+
+
+def _whose(said: Said, fill: str, shape: str) -> str:
+    if shape == "file":
+        return "The outline is that of its file at the fill line."
+    if said.value(f"{fill}.way") == "design":
+        return "The size is that of the design at its line."
+    return "The size is that of the well, as you measured it."
 
 
 def _area(said: Said, found: Surface) -> tuple[float, str, str]:

@@ -59,14 +59,31 @@ def exercise(door):
         door.ask("open_link", json.dumps({"fragment": json.loads(reply)["answer"]["link"][1:]}))
 
 
-# How files of models and drawings may be written; the library that would explain them is not there after a start.
+# What is not in the image comes from an archive when a file is read: the core's part that reads, but not the standard
+# library that it needs, nor how files may be written.
 ENCODINGS = ("utf-16", "utf-16-le", "utf-16-be", "latin-1", "cp1252")
 
 
-def know_encodings():
-    """Have Python read each kind of text once. Reading whole files here would make the image larger, and no start quicker."""
+def be_ready_to_read():
+    """The libraries that reading takes, and each kind of text read once."""
+    import array  # noqa: F401
+    import heapq  # noqa: F401
+    import xml.parsers.expat  # noqa: F401
+
     for encoding in ENCODINGS:
         "a".encode(encoding).decode(encoding)
+
+
+def own_modules():
+    """The core's modules that are here."""
+    return {name: module for name, module in sys.modules.items() if name.partition(".")[0] == "brimbook"}
+
+
+def bring(archive):
+    """Let the core's modules that are not here be imported from an archive."""
+    for name, module in own_modules().items():
+        if hasattr(module, "__path__"):
+            module.__path__.append(f"{archive}/{name.replace('.', '/')}")
 
 
 # Every factor is known when the image is made, and a start from it asks for no other: what made them need not be shipped,
@@ -103,10 +120,11 @@ def tidy_up(there_before):
     gc.collect()
 
 
-# What a restored start takes out of here: new chance, lest every start have the same.
+# What a restored start takes out of here: new chance, lest every start have the same, and how to bring the rest.
 reseed = random.seed
 before = set(sys.modules)
 door = import_the_core()
 exercise(door)
-know_encodings()
+be_ready_to_read()
 tidy_up(before)
+loaded = " ".join(own_modules())

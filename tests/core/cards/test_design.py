@@ -7,6 +7,7 @@ from xml.etree import ElementTree
 import pytest
 import trimesh
 from designs import SHAPES, designed_vessel
+from vessel_models import cup_vessel
 from vessels import ask, put, sheet, vessel
 
 from brimbook import door
@@ -33,6 +34,25 @@ def test_what_was_not_measured_yet_goes_by_the_design():
     assert action(blank.blank())["sets"] == {"casts.0.cavity.way": "design", "wells.0.fill.way": "design"}
     assert action(vessel())["sets"] == {}
     assert action({"wells": [{}]})["sets"] == {"wells.0.fill.way": "design"}
+
+
+def test_a_well_that_takes_its_room_from_a_file_keeps_it():
+    assert action(cup_vessel())["sets"] == {}
+
+
+def test_removing_the_design_leaves_no_fill_without_a_way():
+    record = put(put(designed_vessel(), "casts.1.cavity.way", "design"), "wells.1.fill.way", "design")
+    (remove,) = card(record)["actions"]
+    assert remove["sets"] == {"casts.0.cavity.way": "on_scale", "casts.1.cavity.way": "on_scale",
+                              "wells.0.fill.way": "poured_out", "wells.1.fill.way": "poured_out"}
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+def test_mold_and_well_are_drawn_as_designed(shape):
+    mold, well = (next(each for each in sheet(designed_vessel(shape))["cards"] if each["id"] == name) for name in ("mold", "well"))
+    assert mold["drawing_text"].startswith("Section of the piece") and "water" not in mold["drawing"]
+    assert "not to scale" not in mold["drawing"] + well["drawing"] and 'class="water"' in well["drawing"]
+    assert [field["path"] for field in well["more"]] == ["wells.0.fill.line_error"] and mold["more"] == []
 
 
 def test_what_the_button_adds_is_a_design_to_be_filled_in():

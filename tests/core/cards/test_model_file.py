@@ -4,6 +4,8 @@ import pytest
 from vessel_models import cup, cup_vessel, plug, read_into
 from vessels import figures, put, sheet, vessel
 
+from brimbook.mesh.model import Section
+
 CAVITY, FILL = "casts.0.cavity", "wells.0.fill"
 
 
@@ -27,15 +29,46 @@ def test_what_was_read_stands_on_the_card():
     mold = card(cup_vessel(), "mold")
     assert mold["answer"][0]["shown"] == "147 mL" and mold["picks"][0]["says"] == "Read from cup.stl."
     assert "vessel-wall" in mold["drawing"] and mold["drawing_text"].startswith("Section of the piece: 147 mL")
-    assert mold["table"]["columns"] == ["Height", "Outside", "Inside", "Wall"]
-    assert mold["table"]["rows"][0]["cells"][1] == "90 mm" and mold["table"]["rows"][-1]["cells"][2:] == ["–", "–"]
+    assert mold["table"]["columns"] == ["Height, mm", "Outside, mm", "Inside, mm", "Wall, mm"]
+    rows = [row["cells"] for row in mold["table"]["rows"]]
+    assert len(rows) == 5 and rows[0][1:] == ["90", "80", "5"] and rows[-1][2:] == ["–", "–"]
+
+
+def test_a_table_in_inches_is_told_in_tenths():
+    table = next(card for card in sheet(cup_vessel(), length="in", decimal="comma")["cards"] if card["id"] == "mold")["table"]
+    assert table["columns"][0] == "Height, in" and table["rows"][0]["cells"][1:4:2] == ["3,5", "0,2"]
+
+
+def test_the_wall_beside_a_room_that_stands_to_one_side_is_the_thinner_one():
+    inside = ((10.0, 10.0), (40.0, 10.0), (40.0, 60.0), (10.0, 60.0))
+    outside = ((0.0, 0.0), (120.0, 0.0), (120.0, 70.0), (0.0, 70.0))
+    sections = tuple(Section(height, (outside, inside[::-1]), (inside,)) for height in (20.0, 60.0))
+    table = card(cup_vessel(cup(sections=sections, size=(120.0, 70.0, 80.0))), "mold")["table"]
+    assert [row["cells"] for row in table["rows"]] == [["60", "120", "30", "10"], ["20", "120", "30", "10"]]
+
+
+def test_a_solid_has_no_inside_in_its_table_nor_its_tip():
+    tip = Section(71.9, (((0.0, 0.0), (0.2, 0.0), (0.2, 0.2)),), ())
+    table = card(read_into(vessel(), FILL, plug(sections=(*plug().sections, tip))), "well")["table"]
+    assert table["columns"] == ["Height, mm", "Across, mm"] and table["rows"][0]["cells"][1] == "80"
 
 
 def test_everything_else_is_behind_more():
     mold, well = card(cup_vessel(), "mold"), card(cup_vessel(), "well")
     assert paths(mold["more"], CAVITY)[:5] == ["file.unit", "file.up", "file.scale", "file.off", "file.section"]
-    assert "file.line" in paths(well["more"], FILL) and "file.line" not in paths(mold["more"], CAVITY)
+    assert "file.line" not in paths([*mold["fields"], *mold["more"]], CAVITY)
     assert well["picks"] == [] and "readings.0.water" in paths(well["more"], FILL)
+
+
+def test_which_room_is_asked_where_there_are_several():
+    second = put(read_into(cup_vessel(), "casts.1.cavity", cup()), "wells.1.fill.way", "cast_file")
+    assert paths(card(second, "well")["fields"], FILL)[0] == "file.room"
+    assert paths(card(cup_vessel(cup(rooms=cup().rooms * 2), file__holds="mold"), "mold")["fields"], CAVITY)[1] == "file.room"
+
+
+def test_the_line_is_asked_in_the_open_where_there_is_one():
+    assert paths(card(cup_vessel(), "well")["fields"], FILL)[:2] == ["file.line", "way"]
+    assert "file.line" in paths(card(cup_vessel(file__holds="mold"), "mold")["fields"], CAVITY)
 
 
 def test_the_well_shows_its_line_and_its_fill_curve():
@@ -62,6 +95,7 @@ def test_a_damaged_reading_is_told_beside_the_button():
 
 @pytest.mark.parametrize(("record", "sentence"), [
     (put(vessel(), f"{FILL}.way", "cast_file"), "No cast is measured by the file of its piece yet"),
+    (cup_vessel(file__holds="mold"), "The file in the card Mold shows the mold, not the piece."),
     (cup_vessel(cup(rooms=())), "The file shows no such room"),
     (put(cup_vessel(), f"{FILL}.file.line", "far"), "Mend the entry that is marked."),
 ])

@@ -8,6 +8,7 @@ from arithmetic import works_out
 from vessels import ask, put, sheet, vessel
 
 from brimbook import door
+from brimbook.reading import file
 
 AT = "wells.0.outline.photo"
 CORNERS = [(100, 100), (694, 100), (694, 520), (100, 520)]
@@ -46,8 +47,8 @@ def test_a_photo_is_asked_for_only_where_the_outline_is_from_one():
 
 
 @pytest.mark.parametrize("count, says", [
-    (0, "Tap corner 1 of 4 of the sheet."), (3, "Tap corner 4 of 4 of the sheet."), (4, "Tap round the rim, in order: 0 so far."),
-    (6, "Tap round the rim, in order: 2 so far."), (16, "Tap round the rim, in order: 12 so far. Drag a mark to mend it."),
+    (0, "Tap corner 1 of 4 of the sheet."), (3, "Tap corner 4 of 4 of the sheet."), (4, "Tap round the inner edge of the rim, in order: 0 so far."),
+    (6, "Tap round the inner edge of the rim, in order: 2 so far."), (16, "Tap round the inner edge of the rim, in order: 12 so far. Drag a mark to mend it."),
 ])
 def test_it_says_what_to_tap_next(count, says):
     assert card(record([*CORNERS, *RIM][:count]))["photo"]["says"] == says
@@ -82,6 +83,11 @@ def test_a_rim_above_the_sheet_is_smaller_than_it_looks():
     flat, raised = (figure(record([*CORNERS, *RIM], **more), "area")["value"] for more in ({}, {"rim": "20 mm", "camera": "400 mm"}))
     assert raised == pytest.approx(0.95**2 * flat)
     assert figure(record([*CORNERS, *RIM], rim="20 mm", camera="400 mm"), "photo_nearer")["shown"] == "5 %"
+
+
+def test_a_pixel_is_told_in_the_maker_s_unit():
+    made = record([*CORNERS, *RIM])
+    assert figure(made, "photo_scale")["shown"] == "0.312 mm" and figure(made, "photo_scale", length="in")["shown"] == "0.0123 in"
 
 
 def test_a_surer_mark_makes_a_smaller_plus_minus():
@@ -181,7 +187,7 @@ SVG = b'<svg xmlns="http://www.w3.org/2000/svg" width="90mm" height="60mm" viewB
 
 
 def read(data, **request):
-    return [json.loads(each) for each in door.reading("drawing", json.dumps(request), data)]
+    return [json.loads(each) for each in file.read("drawing", json.dumps(request), data)]
 
 
 def test_a_drawing_is_read_into_the_outline():

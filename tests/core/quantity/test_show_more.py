@@ -1,4 +1,4 @@
-"""Pressure, force, area, stress and money, shown in the maker's own units."""
+"""Sizes, pressure, force, area, stress and money, shown in the maker's own units."""
 
 import pytest
 from pint import UnitRegistry
@@ -26,3 +26,8 @@ def test_metric_units():
 def test_money(currency, shown):
     assert show_more.money(1234.5, Display(currency=currency)) == shown
     assert show_more.money(-0.001, Display()) == "$0.00"
+
+
+def test_a_size_breaks_nowhere_and_tells_its_unit_once():
+    assert show_more.size((126.04, 90.0, 80.5), Display(decimal="comma")) == "126\u00a0×\u00a090\u00a0×\u00a080,5\u00a0mm"
+    assert show_more.size((25.4,), INCHES) == "1\u00a0in"

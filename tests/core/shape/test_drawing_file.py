@@ -5,7 +5,8 @@ import math
 import pytest
 
 from brimbook.shape import outline as outlines
-from brimbook.shape.drawing_file import MOST_BYTES, drawn
+from brimbook.shape.drawing_file import drawn
+from brimbook.shape.drawing_limits import MOST_BYTES
 from brimbook.shape.drawing_joined import joined
 from brimbook.shape.drawing_place import after, fitted, length_of, numbers_of, transform_of
 from brimbook.shape.path_data import LONGEST, OutlineError

@@ -21,7 +21,10 @@ def test_a_straight_round_vessel_by_hand():
     assert found["casts.0.cavity.volume"].value == found["design.0.cast"].value
     assert found["wells.0.fill.volume"].value == found["design.0.room"].value
     assert found["design.0.wet"].value == pytest.approx((math.pi * 68 * 57 + math.pi * 34**2) / 100)
-    assert found["wells.0.fill.volume"].plus_minus == pytest.approx(found["design.0.wet"].value * 0.2 / 10)
+    faces, shrunk, line = found["design.0.wet"].value * 0.1 / 10, 0.009 * found["design.0.room"].value, math.pi * 34**2 * 0.5 / 1000
+    assert found["wells.0.fill.volume"].plus_minus == pytest.approx(math.hypot(faces, shrunk, line))
+    assert found["casts.0.cavity.volume"].plus_minus == pytest.approx(
+        math.hypot(found["design.0.skin"].value * 0.1 / 10, 0.009 * found["design.0.cast"].value))
 
 
 def test_weights_are_those_of_mix_and_blend():
@@ -90,6 +93,22 @@ def test_notes_tell_of_thin_walls_upright_ones_and_what_does_not_come_out():
     assert "grips" in notes(designed_vessel()) and "grips" not in notes(designed_vessel(lean="2"))
     assert "hard to fill" in notes(designed_vessel(wall_thickness="4 mm"))
     assert "won't come out" in notes(designed_vessel("tapered", bottom="90 mm"))
+
+
+@pytest.mark.parametrize(("line", "told"), [("0 mm", "at the brim"), ("2 mm", "only 2 mm below"), ("10 mm", "")])
+def test_wax_near_the_brim_is_told(line, told):
+    found = work_out(designed_vessel(line=line)).figures
+    notes = " ".join(found["design.0.cast"].notes)
+    assert told in notes and ("runs over" in notes) == bool(told)
+    assert ("below the brim" in found["design.0.room"].says) == (line != "0 mm")
+
+
+def test_the_outline_of_the_wax_is_told_to_be_that_of_the_design():
+    assert work_out(designed_vessel()).figures["wells.0.wicks.area"].notes == ("The size is that of the design at its line.",)
+
+
+def test_a_faulty_line_leaves_no_volume_with_too_small_a_plus_minus():
+    assert "wells.0.fill" not in work_out(put(designed_vessel(), "wells.0.fill.line_error", "wide")).rooms
 
 
 def test_a_vessel_without_a_design_has_no_figure_of_one():

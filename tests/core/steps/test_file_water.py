@@ -41,7 +41,7 @@ def test_both_plus_minus_are_in_it_and_water_changes_no_volume():
     without = put(cup_vessel(), f"{FILL}.readings.0.water", "")
     assert figures(with_water)[f"{FILL}.volume"] == figures(without)[f"{FILL}.volume"]
     assert f"{FILL}.file.difference" not in figures(without)
-    assert figures(with_water)[f"{FILL}.file.difference"]["plus_minus"] == "± 1.4 %"
+    assert figures(with_water)[f"{FILL}.file.difference"]["plus_minus"] == "± 1.3 %"
 
 
 @pytest.mark.parametrize("text", ["heavy", "-3 g"])

@@ -3,16 +3,17 @@
 import math
 
 import pytest
-from vessel_models import cup, cup_vessel, plug, read_into
+from vessel_models import cup, cup_vessel, plug, read_into, ring
 from vessels import put, vessel
 
-from brimbook.mesh.model import UPS, Room
+from brimbook.mesh.model import UPS, Room, Section
 from brimbook.mesh.units import MILLIMETERS
 from brimbook.quantity.show import Display
 from brimbook.record.leaves import file
 from brimbook.record.said import understand
 from brimbook.shape.outline import area
-from brimbook.steps.model_file import is_outdated, modeled, outline_at
+from brimbook.steps.file_outline import outline_at, outline_of, sides_of
+from brimbook.steps.model_file import is_outdated, modeled
 
 CAVITY, FILL = "casts.0.cavity", "wells.0.fill"
 PIECE = math.pi * (45**2 * 80 - 40**2 * 72) / 1000
@@ -72,6 +73,28 @@ def test_the_next_well_takes_the_next_room_and_there_are_no_more_than_the_file_s
     assert found(record, "wells.2.fill").volume == pytest.approx(ROOM, rel=1e-5)
     put(record, "wells.2.fill.file.room", "3")
     assert faults(record, "wells.2.fill") == {"wells.2.fill.file.room": "The file shows 2 rooms."}
+
+
+def test_a_well_leaves_the_room_that_another_names():
+    record = cup_vessel(cup(rooms=(*cup().rooms, *cup(radius=30.0, height=60.0).rooms)))
+    put(record, "wells.1.fill.way", "cast_file")
+    put(record, "wells.0.fill.file.room", "2")
+    assert [found(record, f"wells.{number}.fill").rooms for number in (0, 1)] == [(1,), (0,)]
+
+
+def test_the_rooms_of_a_second_cast_follow_those_of_the_first():
+    record = read_into(cup_vessel(), "casts.1.cavity", cup(radius=30.0, height=60.0))
+    put(record, "wells.1.fill.way", "cast_file")
+    assert [found(record, f"wells.{number}.fill").file for number in (0, 1)] == [CAVITY, "casts.1.cavity"]
+    put(put(record, "wells.0.fill.file.room", "2"), "wells.1.fill.file.room", "9")
+    assert found(record, FILL).file == "casts.1.cavity" and found(record, "wells.1.fill") is None
+
+
+def test_what_stands_in_a_room_is_not_counted_as_its_outline():
+    core, wall = ring(20.0), ring(40.0)
+    section = Section(20.0, (ring(45.0), wall[::-1], core), (wall,))
+    assert sides_of(section, (0,)) == (wall, core[::-1]) and outline_of(section, (0,))[0] == wall
+    assert outline_of(section, (0,))[1] == pytest.approx(math.pi * (40**2 - 20**2), rel=1e-6)
 
 
 def test_all_rooms_of_a_mold_are_filled_together():

@@ -1,6 +1,7 @@
 """A wanted weight: taking what is offered gives it."""
 
 import math
+import re
 
 import pytest
 from designs import SHAPES, designed_vessel
@@ -95,6 +96,32 @@ def test_without_a_line_a_model_is_scaled_by_the_cube_root_and_the_cast_with_it(
     assert way.sets == {"casts.0.cavity.file.scale": "110 %"} and "thinnest wall 5.5 mm" in way.to
     before = work_out(cup_vessel()).rooms["casts.0.cavity"].volume
     assert work_out(taken(record, way.sets)).rooms["casts.0.cavity"].volume == pytest.approx(before * 1.331, rel=1e-3)
+
+
+def test_what_another_size_changes_besides_is_told():
+    two = cup(rooms=(*cup().rooms, *cup(radius=30.0, height=60.0).rooms))
+    record = put(put(cup_vessel(two), "wells.1.fill.way", "cast_file"), "wells.0.want", "200 g")
+    assert "other wells" in " ".join(work_out(record).figures["wells.0.target.factor"].notes)
+    weighed = read_into(vessel(wells__0__want="200 g"), "wells.0.fill", plug())
+    assert "measure it again" in " ".join(work_out(weighed).figures["wells.0.target.factor"].notes)
+    assert work_out(put(cup_vessel(), "wells.0.want", "200 g")).figures["wells.0.target.factor"].notes == ()
+
+
+def test_where_no_cast_is_known_there_is_no_column_for_it():
+    record = read_into(vessel(wells__0__want="200 g"), "wells.0.fill", plug())
+    table = next(card for card in sheet(record)["cards"] if card["id"] == "target")["table"]
+    assert table["columns"] == ["Change", "To"] and "cast" not in table["says"]
+
+
+@pytest.mark.parametrize("record", [designed_vessel(), cup_vessel()], ids=["design", "file"])
+def test_a_film_of_wax_is_told_to_be_too_little(record):
+    assert "deep" in work_out(put(record, "wells.0.want", "5 g")).targets["wells.0"].against
+    assert work_out(put(record, "wells.0.want", "120 g")).targets["wells.0"].against == ""
+
+
+def test_sizes_are_told_by_what_they_are():
+    told = {way.what: way.to.replace(chr(160), " ") for way in work_out(put(designed_vessel("rectangle"), "wells.0.want", "200 g")).targets["wells.0"].ways}
+    assert re.fullmatch(r"[\d.]+ × [\d.]+ mm across, [\d.]+ mm at the corners, [\d.]+ mm high", told["All sizes, but wall and floor"])
 
 
 def test_two_files_of_one_vessel_are_scaled_together():

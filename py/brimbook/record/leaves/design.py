@@ -32,7 +32,7 @@ DESIGN = {
     "line": Leaf("length", "Wax ends below the brim by", "10 mm", NONE_OR_MORE),
     "lean": Leaf("number", "Wall leans, in degrees", "0", Bounds(0, 60, "A wall leans by 0 to 60 degrees: usually 1 to 3."),
                  "From upright, outward to the rim: so it comes out of its mold, and its core out of it."),
-    "off": Leaf("length", "The print's surface may be off by", "0.2 mm", SMALL_LENGTH, "Layer lines and shrinkage."),
+    "off": Leaf("length", "Sizes of the print may be off by", "0.2 mm", SMALL_LENGTH, "By calipers. Shrinkage is counted apart."),
 }
 
 LEAVES: dict[str, Leaf] = {

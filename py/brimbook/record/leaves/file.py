@@ -30,7 +30,7 @@ FILE = {
     "up": Leaf("choice", "How it stands", "+z", choices=UPS),
     "line": Leaf("length", "Line below the brim", "0 mm", LINE, "The brim is where it would run over."),
     "room": Leaf("count", "Which of its rooms", "", ROOM, "1 is the largest."),
-    "off": Leaf("length", "The surface may be off by", "0.2 mm", SMALL_LENGTH, "Layer lines, shrinkage, sanding."),
+    "off": Leaf("length", "Sizes of the print may be off by", "0.2 mm", SMALL_LENGTH, "By calipers. Shrinkage is counted apart."),
     "section": Leaf("length", "Show the section at", "", HEIGHT, "Above the bottom. The nearest cut is drawn, seen from above."),
     "reading": Leaf("text", "What was read from the file", longest=3000),
     "sections": Leaf("text", "Sections read from the file", longest=8000, private=True),

@@ -6,14 +6,14 @@ import models
 import pytest
 from vessels import figures, put, sheet, vessel
 
-from brimbook import door
+from brimbook.reading import file
 
 CAVITY, FILL = "casts.0.cavity", "wells.0.fill"
 CUP = models.as_stl(models.cup())
 
 
 def read(record, place=CAVITY, name="cup.stl", data=CUP):
-    *told, last = (json.loads(text) for text in door.reading("model", json.dumps({"record": record, "place": place, "name": name}), data))
+    *told, last = (json.loads(text) for text in file.read("model", json.dumps({"record": record, "place": place, "name": name}), data))
     assert all("progress" in each for each in told)
     return last
 
@@ -44,7 +44,7 @@ def test_a_piece_fills_the_mold_and_its_room_the_well():
 
 
 def test_what_was_read_is_told_in_one_sentence():
-    assert answer(empty())["says"] == ("Read cup.stl: 90 mm × 90 mm × 80 mm, 147 mL; its room holds 361 mL to the brim. "
+    assert answer(empty())["says"].replace("\u00a0", " ") == ("Read cup.stl: 90 × 90 × 80 mm, 147 mL; its room holds 361 mL to the brim. "
                                        "The well takes its room from it.")
 
 

@@ -7,7 +7,7 @@ from brimbook.mesh import digest, units, whole
 from brimbook.mesh.model import Model
 from brimbook.mesh.scaled import scaled
 from brimbook.mesh.triangles import ModelError, Progress
-from brimbook.quantity import show
+from brimbook.quantity import show, show_more
 from brimbook.record.fields import leaf_at
 from brimbook.record.said import Said
 
@@ -68,8 +68,9 @@ def _says(said: Said, fill: str, name: str, model: Model, sets: dict[str, str]) 
     """What was read, in the size in which it is printed."""
     factor = units.MILLIMETERS[sets[f"{fill}.file.unit"]] * (said.value(f"{fill}.file.scale") or 1.0)
     large = scaled(model, factor)
-    size = " × ".join(show.length(each, said.display) for each in large.size)
+    size = show_more.size(large.size, said.display)
     rooms = [show.volume(room.levels[-1].volume / 1000, said.display) for room in large.rooms]
     told = f"{'; its rooms hold' if len(rooms) > 1 else '; its room holds'} {', '.join(rooms)} to the brim" if rooms else ""
-    filled = " The well takes its room from it." if any(path.startswith("wells.") and text == "cast_file" for path, text in sets.items()) else ""
+    wells = sum(path.startswith("wells.") and text == "cast_file" for path, text in sets.items())
+    filled = ("", " The well takes its room from it.")[wells] if wells < 2 else f" {wells} wells take their rooms from it."
     return f"Read {name}: {size}, {show.volume(large.solid[-1].volume / 1000, said.display)}{told}.{filled}"
