@@ -47,10 +47,7 @@ def ask(name: str, request: str) -> str:
 
 
 def reply(**told: Any) -> str:
-    """What the page is told: an answer, a fault, or how far something is [JSON text].
-
-    told: by name [plain data].
-    """
+    """What the page is told, by name: an answer, a fault, or how far something is [JSON text]."""
     # A lone surrogate can't be sent on as UTF-8; escaped it can.
     return json.dumps(told, ensure_ascii=True, allow_nan=False)
 
