@@ -96,3 +96,16 @@ def test_imports_stand_at_the_top(path):
               if isinstance(function, (ast.FunctionDef, ast.Lambda, ast.ClassDef))
               for node in ast.walk(function) if isinstance(node, (ast.Import, ast.ImportFrom))]
     assert inside == []
+
+
+def test_the_door_does_not_stand_on_what_only_reading_takes():
+    """It is not in the memory image, and the page would have to fetch it before its first answer."""
+    modules = {"brimbook." + name(path).removesuffix(".py").replace("/", "."): path for path in FILES}
+    found, ahead = set(), ["brimbook.door"]
+    while ahead:
+        module = ahead.pop()
+        if module in modules and module not in found:
+            found.add(module)
+            ahead += imports(modules[module])
+    assert "brimbook.mesh.digest" in found
+    assert not found & {"brimbook.reading.file", "brimbook.mesh.whole", "brimbook.mesh.read", "brimbook.shape.drawing_file"}
