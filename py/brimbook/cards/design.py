@@ -92,7 +92,7 @@ def _in_words(said: Said, found: Design) -> str:
 
 def _drawn(said: Said, found: Design, figures: dict[str, Figure]) -> str:
     body = found.body
-    line = f"line {show.length(found.below, said.display)} below brim" if found.below else "line at the brim"
+    line = f"{show.length(found.below, said.display)} below brim" if found.below else "to the brim"
     plans = (body.outside.corners(body.height), body.room.corners(body.height))
     told = [f"{figures['room'].shown} of wax", f"{figures['cast'].shown} of mix", line] if "room" in figures else []
     return drawing.vessel(_half(body.outside), _half(body.room), found.line, plans, told)

@@ -31,11 +31,16 @@ def _waiting(answer: Answer, place: str, found: Target | None) -> str:
     return found.against if found else "Once the density of the wax is known."
 
 
+def _whole(cast: str) -> str:
+    """A weight that is not broken before its unit."""
+    return cast.replace(" ", "\N{NO-BREAK SPACE}") or "–"
+
+
 def _table(found: Target) -> dict[str, Any] | None:
     if not found.ways:
         return None
     has_cast = any(way.cast for way in found.ways)
-    rows = [{"cells": [way.what, way.to, *([way.cast or "–"] if has_cast else [])], "chosen": False, "sets": way.sets,
+    rows = [{"cells": [way.what, way.to, *([_whole(way.cast)] if has_cast else [])], "chosen": False, "sets": way.sets,
              "says": f"{way.says}{f', the cast {way.cast}' if way.cast else ''}"} for way in found.ways]
     return {"columns": ["Change", "To", *(["Cast"] if has_cast else [])], "rows": rows,
             "says": "Choosing a row writes it where it is asked." + (" The cast as poured." if has_cast else "")}
