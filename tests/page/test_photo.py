@@ -194,6 +194,15 @@ def test_buttons_are_large_and_nothing_is_wider_than_the_phone(maker, photo):
     assert maker.page.evaluate("document.querySelector('main').scrollWidth <= document.querySelector('main').clientWidth")
 
 
+def test_arrows_keep_inside_their_card_on_a_narrow_phone(maker, photo):
+    maker.page.set_viewport_size({"width": 360, "height": 640})
+    opens_photo(maker, photo)
+    taps(maker, SHEET[:1])
+    inside = maker.card("Wicks").locator(".photo").bounding_box()
+    right = maker.card("Wicks").locator(".photo-steps .right").bounding_box()
+    assert right["width"] >= 48 and right["x"] + right["width"] <= inside["x"] + inside["width"] + 0.5
+
+
 def test_a_forgotten_photo_leaves_its_marks_and_can_come_back(maker, photo):
     opens_photo(maker, photo)
     taps(maker, SHEET[:1])

@@ -85,7 +85,7 @@ def file_waiting(said: Said, fill: str) -> str:
         return "Choose the file again: it is to stand another way now."
     if said.is_marked_below(fill) or said.is_marked_below(f"{file}.file"):
         return "Mend the entry that is marked."
-    return "The file shows no such room that is open upward. Turn it another way up, or measure this with water."
+    return "The file shows no such room that is open upward. Turn it another way up, save a mold of several parts as one solid, or measure this with water."
 
 
 def _no_piece(said: Said) -> str:

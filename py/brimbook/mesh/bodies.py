@@ -7,9 +7,11 @@ from itertools import chain, compress
 from operator import mul, ne
 
 from brimbook.mesh.inside import is_crossed, windings
-from brimbook.mesh.triangles import Corner, Progress, Triangles
+from brimbook.mesh.triangles import Corner, ModelError, Progress, Triangles
 from brimbook.mesh.volumes import means, shadows
 
+# A vessel, its mold and their parts are fewer.
+MOST_BODIES = 1_000
 _DOING = "Telling its bodies apart"
 # Bounds of the work: bodies that are compared, the largest first; points of each, and of all; looks at triangles and sides.
 _COMPARED = 400
@@ -55,7 +57,7 @@ def bodies(mesh: Triangles) -> Generator[Progress, None, Bodies]:
 
     mesh: welded, its triangles facing the same side as their neighbors [triangles].
 
-    Bodies that share a corner are one.
+    Bodies that share a corner are one. Raises ModelError, a sentence, where they are too many.
     """
     yield 0.0, _DOING
     labels = yield from _labels(mesh)
@@ -70,6 +72,8 @@ def bodies(mesh: Triangles) -> Generator[Progress, None, Bodies]:
     members: dict[int, list[int]] = {}
     for number, label in enumerate(labels):
         members.setdefault(label, []).append(number)
+    if len(members) > MOST_BODIES:
+        raise ModelError(f"There are {len(members):,} separate bodies in this file; up to {MOST_BODIES:,} are read. Save the vessel by itself.")
     enclosed = {label: math.fsum(map(parts.__getitem__, numbers)) for label, numbers in members.items()}
     order = sorted(members, key=lambda label: (-abs(enclosed[label]), label))
     yield 0.8, _DOING

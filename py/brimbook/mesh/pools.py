@@ -116,7 +116,8 @@ def _cuts(slicer: Slicer, lows: Lows, flood: Flood, every: tuple[int, ...], leas
             root = flood.low(low)
             tops[root] = max(rank, tops.get(root, 0))
     alone = [low for low in alone if heights[tops[low]] - heights[low] >= least]
-    if not alone and not any(deep for low, deep in flood.deep.items() if low != OUTSIDE):
+    # One of several that reach the outside may be no pool but what hangs down into another, as a core does from a bridge.
+    if not alone and not any(deep for low, deep in flood.deep.items() if low != OUTSIDE) and len(flood.deep.get(OUTSIDE, ())) < 2:
         return []
     asked = [(heights[rank] - heights[low], below(slicer, rank)) for deep in flood.deep.values() for rank, low in deep]
     for low in alone:

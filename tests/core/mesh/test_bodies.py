@@ -4,8 +4,9 @@ import pytest
 from measured_models import measured, rotated, run
 from models import box, cup, cylinder, joined, made, moved, sphere, triples, turned_over
 
-from brimbook.mesh.bodies import bodies
+from brimbook.mesh.bodies import MOST_BODIES, bodies
 from brimbook.mesh.edges import check
+from brimbook.mesh.triangles import ModelError
 from brimbook.mesh.volumes import volume
 
 HOLLOW = turned_over(moved(sphere(8), 30, 20, 25))
@@ -85,3 +86,13 @@ def test_corners_in_any_order_hang_together():
                 [tuple(order[place:place + 3]) for place in range(count - 2)])
     assert set(run(bodies(mesh)).of) == {0}
     assert len(triples(mesh)) == count - 2
+
+
+def test_too_many_bodies_are_refused():
+    corners, triangles = [], []
+    for number in range(MOST_BODIES + 1):
+        at, x = len(corners), 2.0 * number
+        corners += [(x, 0.0, 0.0), (x + 1, 0.0, 0.0), (x, 1.0, 0.0), (x, 0.0, 1.0)]
+        triangles += [(at, at + 2, at + 1), (at, at + 1, at + 3), (at + 1, at + 2, at + 3), (at, at + 3, at + 2)]
+    with pytest.raises(ModelError, match="1,001 separate bodies"):
+        run(bodies(made(corners, triangles)))

@@ -225,6 +225,20 @@ def test_progress_is_told():
     assert len(told) > 4 and all(0 <= share <= 1 and text for share, text in told)
 
 
+def test_a_core_that_hangs_from_a_bridge_on_the_rim_counts_off():
+    mold = blocks.cubes(20, 20, 16) - blocks.cubes(14, 14, 14, (3, 3, 2))
+    core = blocks.cubes(6, 6, 10, (7, 7, 6)) | blocks.cubes(20, 4, 2, (0, 8, 16))
+    for mesh in (blocks.solid(mold | core, 5.0), models.joined(blocks.solid(mold, 5.0), blocks.solid(core, 5.0))):
+        (room,) = found(mesh)
+        assert held(room) == pytest.approx((14 * 14 * 14 - 6 * 6 * 10) * 125, rel=1e-9) and room.spill == 80
+
+
+def test_a_lid_s_plug_counts_off():
+    lid = models.moved(models.lathe([(0, 0), (35, 0), (35, 6), (45, 6), (45, 10), (0, 10)]), z=74)
+    (room,) = found(models.joined(models.cup(), lid))
+    assert held(room) == pytest.approx(math.pi * models.facet_share(48) * (40**2 * 72 - 35**2 * 6), rel=1e-9)
+
+
 def test_the_middle_of_a_bent_opening():
     assert centroid(((0, 0), (4, 0), (4, 2), (2, 2), (2, 4), (0, 4))) == pytest.approx((5 / 3, 5 / 3))
     assert centroid(((1.0, 1.0), (2.0, 2.0), (3.0, 3.0))) == (1.0, 1.0)
