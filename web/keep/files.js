@@ -20,12 +20,20 @@ async function opened() {
   return done(request);
 }
 
-/** Do one thing with the files; `otherwise` where the device has none to offer. */
+/** When all that a transaction did is on the device for good. */
+const settled = (transaction) => new Promise((resolve, reject) => {
+  transaction.addEventListener("complete", () => resolve());
+  transaction.addEventListener("abort", () => reject(transaction.error));
+});
+
+/** Do one thing with the files, and see it done; `otherwise` where the device has none to offer. */
 async function withFiles(mode, work, otherwise) {
   let database = null;
   try {
     database = await opened();
-    return (await done(work(database.transaction(FILES, mode).objectStore(FILES)))) ?? otherwise;
+    const transaction = database.transaction(FILES, mode);
+    const [result] = await Promise.all([done(work(transaction.objectStore(FILES))), settled(transaction)]);
+    return result ?? otherwise;
   } catch {
     return otherwise;
   } finally {

@@ -86,8 +86,8 @@ export async function forgetPhoto(photo) {
   const key = keyOf(photo);
   const before = photos.get(key);
   const kept = await keptFile(key);
+  await forgetFile(key);
   photos.set(key, "");
-  forgetFile(key);
   toast(photo.labels.forgotten, "Undo", () => {
     photos.set(key, before);
     if (kept) keepFile(key, kept);

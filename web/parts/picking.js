@@ -117,11 +117,12 @@ function hold(key, file) {
   else forgetFile(key);
 }
 
-/** Forget a pick's file, with a way back. */
-export function forget(pick) {
+/** Forget a pick's file, with a way back; said only when it is gone from the device. */
+export async function forget(pick) {
   const key = keyOf(pick);
   const file = kept.get(key);
-  hold(key, null);
+  await forgetFile(key);
+  kept.set(key, null);
   toast("The file is no longer kept here. What was read from it stays.", "Undo", () => putBack(key, file));
   repaint();
 }

@@ -107,6 +107,7 @@ class Flood:
         self.into: dict[int, int] = {}
         self.when: dict[int, int] = {}
         self.deep: dict[int, list[tuple[int, int]]] = {}
+        self._placed = {OUTSIDE}
 
     def low(self, of: int) -> int:
         """The low that a low has come to belong to by now [rank].
@@ -132,10 +133,23 @@ class Flood:
         if one == other:
             return
         stays, goes = min(one, other), max(one, other)
+        if goes in self._placed:
+            self._placed.add(stays)
         self._root[goes] = self.into[goes] = stays
         self.when[goes] = rank
         if self._heights[rank] - self._heights[goes] >= self._least:
             self.deep.setdefault(stays, []).append((rank, goes))
+
+    def place(self, rank: int, piece: int, air: int) -> None:
+        """Joins a low to the air that a cut shows around it, unless it was found to stand in another one: then bodies run through each other [nothing].
+
+        rank: of the cut [rank].
+        piece: the low [rank].
+        air: a low in the same air [rank].
+        """
+        if self.low(piece) not in self._placed or self.low(piece) == self.low(air):
+            self.join(rank, piece, air)
+            self._placed.add(self.low(air))
 
     def joined_by(self, spill: int, all_lows: Iterable[int]) -> dict[int, int]:
         """For each low the one that it belongs to just before a rank [ranks].

@@ -9,18 +9,21 @@ from brimbook.shape.outline import Point
 
 # So many places of a loop are asked whether they lie inside another, and most of them decide; only one where loops are many.
 _ASKED, _MANY = 3, 24
+# Ends of a loop are drawn in by this share, so that a loop which only touches another one crosses it nowhere.
+_DRAWN_IN = 1e-3
 
 
 @dataclass(frozen=True)
 class Nested:
     """A loop's place among the others: in how many it lies, and the number of the smallest of them, none outside of all.
 
-    area: above 0 counterclockwise.
+    area: above 0 counterclockwise. is_crossed: is one end of something solid inside a larger one and another end outside?
     """
 
     depth: int
     parent: int | None
     area: float
+    is_crossed: bool = False
 
     @property
     def is_hole(self) -> bool:
@@ -74,17 +77,40 @@ def nested(loops: Sequence[Polygon]) -> list[Nested]:
     asked = [_places(loop, _ASKED if len(loops) <= _MANY else 1) for loop in loops]
     found = []
     for number, own in enumerate(boxes):
-        around = [other for other, box in enumerate(boxes)
-                  if abs(areas[other]) > abs(areas[number]) and box[0] <= own[0] and box[1] <= own[1] and box[2] >= own[2] and box[3] >= own[3]
+        larger = [other for other, box in enumerate(boxes) if abs(areas[other]) > abs(areas[number]) and _meet(own, box)]
+        around = [other for other in larger if _within(own, boxes[other])
                   and 2 * sum(holds(loops[other], place) for place in asked[number]) > len(asked[number])]
         parent = min(around, key=lambda other: abs(areas[other]), default=None)
-        found.append(Nested(len(around), parent, areas[number]))
+        ends = _ends(loops[number], own) if areas[number] > 0 else ()
+        found.append(Nested(len(around), parent, areas[number], any(_is_parted(ends, loops[other]) for other in larger)))
     return found
 
 
-def _box(loop: Polygon) -> tuple[float, float, float, float]:
+Box = tuple[float, float, float, float]
+
+
+def _box(loop: Polygon) -> Box:
     across, up = zip(*loop)
     return min(across), min(up), max(across), max(up)
+
+
+def _meet(one: Box, other: Box) -> bool:
+    return one[0] <= other[2] and other[0] <= one[2] and one[1] <= other[3] and other[1] <= one[3]
+
+
+def _within(one: Box, other: Box) -> bool:
+    return other[0] <= one[0] and other[1] <= one[1] and other[2] >= one[2] and other[3] >= one[3]
+
+
+def _ends(loop: Polygon, box: Box) -> list[Point]:
+    """Its corners farthest to each side."""
+    across, up = (box[0] + box[2]) / 2, (box[1] + box[3]) / 2
+    ends = (min(loop), max(loop), min(loop, key=lambda point: point[1]), max(loop, key=lambda point: point[1]))
+    return [(x + _DRAWN_IN * (across - x), y + _DRAWN_IN * (up - y)) for x, y in ends]
+
+
+def _is_parted(places: Sequence[Point], loop: Polygon) -> bool:
+    return len({holds(loop, place) for place in places}) > 1
 
 
 def _places(loop: Polygon, count: int) -> list[Point]:

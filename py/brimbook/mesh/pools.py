@@ -99,9 +99,13 @@ def below(slicer: Slicer, rank: int) -> float:
 
 def _flood(slicer: Slicer, lows: Lows, arounds: list[list[tuple[int, int, int]]], least: float) -> Flood:
     flood = Flood(slicer, least)
-    passes = sorted([*lows.passes, *(join for around in arounds for join in around)]) if arounds else lows.passes
-    for rank, one, other in passes:
-        flood.join(rank, one, other)
+    if not arounds:
+        for rank, one, other in lows.passes:
+            flood.join(rank, one, other)
+        return flood
+    around = ((rank, True, piece, air) for found in arounds for rank, piece, air in found)
+    for rank, is_around, one, other in sorted([*((rank, False, one, other) for rank, one, other in lows.passes), *around]):
+        (flood.place if is_around else flood.join)(rank, one, other)
     return flood
 
 
@@ -135,6 +139,7 @@ def _around(slicer: Slicer, lows: Lows, height: float) -> list[tuple[int, int, i
     places = nested([loop.points for loop in loops])
     joins = []
     for piece, place in zip(pieces, places):
-        if not place.is_hole and (place.parent is None or places[place.parent].is_hole):
+        # A loop that runs through another, as those of overlapping bodies do, stands in more than one air: it joins none.
+        if not place.is_hole and not place.is_crossed and (place.parent is None or places[place.parent].is_hole):
             joins.append((rank, piece, OUTSIDE if place.parent is None else pieces[place.parent]))
     return joins

@@ -6,6 +6,7 @@ from itertools import chain, compress, product
 from operator import eq
 
 from brimbook.mesh.edges import Welded, check, directed, is_closed
+from brimbook.mesh.touching import without_touching
 from brimbook.mesh.triangles import Progress, Triangles
 from brimbook.mesh.volumes import size
 
@@ -20,7 +21,7 @@ def welded(mesh: Triangles) -> Generator[Progress, None, Welded]:
 
     mesh: as read [triangles].
 
-    Equal corners are one. Triangles with two equal corners and repeated triangles are left out. Only where edges stay open
+    Equal corners are one. Triangles with two equal corners, repeated ones and those at which bodies touch are left out. Only where edges stay open
     are corners joined that all but touch.
     """
     yield 0.0, _DOING
@@ -91,7 +92,7 @@ def _counted(used: bytearray) -> Iterator[int]:
 
 
 def _once(mesh: Triangles) -> Generator[Progress, None, tuple[Triangles, set[int]]]:
-    """Leave out triangles that are there twice; and the edges with their directions."""
+    """Leave out triangles that are there twice, and those at which bodies touch; and the edges with their directions."""
     runs = yield from directed(mesh)
     if len(runs) == 3 * len(mesh.first):
         return mesh, runs
@@ -101,10 +102,12 @@ def _once(mesh: Triangles) -> Generator[Progress, None, tuple[Triangles, set[int
         keep.append(turned not in seen)
         seen.add(turned)
     yield 0.6, _DOING
-    if all(keep):
+    single = mesh if all(keep) else _kept(mesh, keep, "{} was there twice; one was left out.", "{} were there twice; they count once.")
+    apart = without_touching(single)
+    if apart is mesh:
         return mesh, runs
-    mesh = _kept(mesh, keep, "{} was there twice; one was left out.", "{} were there twice; they count once.")
-    return mesh, (yield from directed(mesh))
+    apart = _used(apart)
+    return apart, (yield from directed(apart))
 
 
 def _joined(mesh: Triangles, loose: set[int]) -> Triangles:
