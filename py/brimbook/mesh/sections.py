@@ -5,17 +5,19 @@ from collections.abc import Sequence
 from brimbook.mesh.cut import drawn
 from brimbook.mesh.joining import Loop
 from brimbook.mesh.model import Polygon, Section
-from brimbook.mesh.nesting import area
+from brimbook.mesh.nesting import area, nested
 from brimbook.mesh.rooms import Found
 from brimbook.mesh.slices import Slicer
 from brimbook.mesh.triangles import Triangles
 
 MOST_CORNERS = 48
+# Of more loops only the longest are asked whether they are solid inside something solid.
+_MOST_NESTED = 24
 _OPEN = "Where the surface has holes, parts of sections are left out."
 
 
 def sections(mesh: Triangles, slicer: Slicer, found: Sequence[Found], heights: Sequence[float]) -> tuple[Section, ...]:
-    """Sections at some heights, just below level faces there, from bottom to top [sections].
+    """Sections at some heights, just below level faces there, from bottom to top; the slicer learns what they show [sections].
 
     mesh: that stands [mesh].
     slicer: of this mesh [mesh].
@@ -23,9 +25,22 @@ def sections(mesh: Triangles, slicer: Slicer, found: Sequence[Found], heights: S
     heights: above the model's bottom [unit of the file].
     """
     insides = [_inside(mesh, room) for room in found]
-    cuts = tuple(_section(slicer.contours(height), insides, height) for height in sorted(heights))
+    cuts = []
+    for height in sorted(heights):
+        loops = slicer.contours(height)
+        slicer.doubled = slicer.doubled or _is_doubled(loops)
+        cuts.append(_section(loops, insides, height))
     slicer.notes += [_OPEN] if slicer.left_out else []
-    return cuts
+    return tuple(cuts)
+
+
+def _is_doubled(loops: Sequence[Loop]) -> bool:
+    """Is something solid inside something solid, all of it or a part?"""
+    if len(loops) == 1:
+        return False
+    longest = sorted((loop.points for loop in loops), key=len, reverse=True)[:_MOST_NESTED]
+    places = nested(longest)
+    return any(not place.is_hole and (place.is_crossed or place.parent is not None and not places[place.parent].is_hole) for place in places)
 
 
 def _inside(mesh: Triangles, room: Found) -> bytearray:

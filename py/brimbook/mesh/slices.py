@@ -15,7 +15,8 @@ class Slicer:
 
     heights: of all corners, from bottom to top; a corner's place among them is its rank.
     ranks: for each triangle the ranks of its three corners, in three lists. low, high: its lowest and highest rank.
-    left_out: how many ways around sections were left out so far because the surface has holes there.
+    left_out: how many ways around sections were left out so far because the surface has holes there. doubled: did a section
+    show something solid inside something solid?
     notes: what else was left out, as sentences for the maker.
     """
 
@@ -30,7 +31,7 @@ class Slicer:
         self.ranks = tuple([rank[number] for number in numbers] for numbers in (mesh.first, mesh.second, mesh.third))
         self.low = list(map(min, *self.ranks))
         self.high = list(map(max, *self.ranks))
-        self.left_out, self.notes = 0, []
+        self.left_out, self.doubled, self.notes = 0, False, []
         self._lay_out()
 
     def _lay_out(self) -> None:

@@ -15,6 +15,8 @@ _SPAN = 300
 _ENTRIES = 1_500_000
 # A place this much beside a triangle is on its edge, in shares of its sides.
 _SLACK = 1e-6
+# Of spots at one place those that look about the same way are one: so many steps of each coordinate of the way.
+_WAYS = 2
 _AT_ONCE = 10_000
 _DOING = "Looking for the thinnest wall"
 
@@ -28,13 +30,12 @@ class Spot:
     owner: int
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True, eq=False)
 class Face:
     """A triangle: the way that it looks, how far its plane is from the origin, whose surface it is, and its corners.
 
-    across, along: a place's distance from the first corner in shares of the two sides, as weights of its three coordinates.
-    long: the farthest that its other corners are from the first one.
-    around: where it stands for its neighbors too, how far around its middle it does, squared; else 0.
+    middle, radius: of a ball around it. around: where it stands for its neighbors too, how far around its middle it does,
+    squared; else 0.
     """
 
     x: float
@@ -43,9 +44,8 @@ class Face:
     offset: float
     owner: int
     corners: tuple[Corner, Corner, Corner]
-    across: Corner
-    along: Corner
-    long: float
+    middle: Corner
+    radius: float
     around: float
 
     def holds(self, place: Corner) -> bool:
@@ -53,35 +53,36 @@ class Face:
 
         place: from the left, from the front, above the bottom [unit of the file].
         """
+        if self.around and sum((value - other) ** 2 for value, other in zip(place, self.middle)) <= self.around:
+            return True
         a, b, c = self.corners
-        if self.around:
-            return sum((3 * value - one - two - three) ** 2 for value, one, two, three in zip(place, a, b, c)) <= 9 * self.around
-        x, y, z = place[0] - a[0], place[1] - a[1], place[2] - a[2]
-        across = self.across[0] * x + self.across[1] * y + self.across[2] * z
-        along = self.along[0] * x + self.along[1] * y + self.along[2] * z
+        way, u, v = (self.x, self.y, self.z), _from(a, b), _from(a, c)
+        beside, twice = _from(a, place), _dot(_cross(u, v), way)
+        across, along = _dot(_cross(beside, v), way) / twice, _dot(_cross(u, beside), way) / twice
         return across >= -_SLACK and along >= -_SLACK and across + along <= 1 + _SLACK
 
-    def edge(self, place: Corner, reach: float) -> Corner | None:
-        """The place on the triangle's edges that is nearest; none where all are out of reach, or it stands for its neighbors [unit of the file].
+    def edge(self, place: Corner) -> Corner | None:
+        """The place on the triangle's edges that is nearest; none where it stands for its neighbors [unit of the file].
 
         place: of its plane [unit of the file].
-        reach: how far to look [unit of the file].
         """
-        a, b, c = self.corners
-        if self.around or math.dist(place, a) > reach + self.long:
+        if self.around:
             return None
+        a, b, c = self.corners
         return min((_on(place, a, b), _on(place, b, c), _on(place, c, a)), key=lambda other: math.dist(place, other))
 
 
-@dataclass(frozen=True)
+@dataclass
 class Faces:
-    """Faces by the cells that they pass through."""
+    """Faces by the cells that they pass through; count: how many there are, entries: how often in cells."""
 
     side: float
     cells: dict[int, list[Face]] = field(default_factory=dict)
+    count: int = 0
+    entries: int = 0
 
     def near(self, x: float, y: float, z: float, reach: float) -> list[Face]:
-        """Faces that may be as near as that, some of them twice [faces].
+        """Faces that may be as near as that, few of them twice [faces].
 
         x: from the left [unit of the file].
         y: from the front [unit of the file].
@@ -96,7 +97,7 @@ class Faces:
                 for column in columns:
                     if start + column in cells:
                         found += cells[start + column]
-        return found
+        return list(dict.fromkeys(found)) if self.entries > 2 * self.count else found
 
 
 def faces(mesh: Triangles, owners: Sequence[int], chosen: Iterable[tuple[int, float]], side: float) -> Generator[Progress, None, Faces]:
@@ -107,7 +108,7 @@ def faces(mesh: Triangles, owners: Sequence[int], chosen: Iterable[tuple[int, fl
     chosen: triangles to lay out, each with the area around its middle for which it stands, 0 for itself only [numbers, areas].
     side: of a cell [unit of the file].
     """
-    laid, entries = Faces(side), 0
+    laid = Faces(side)
     for count, (number, around) in enumerate(chosen):
         if count % _AT_ONCE == 0:
             yield 0.1, _DOING
@@ -115,44 +116,44 @@ def faces(mesh: Triangles, owners: Sequence[int], chosen: Iterable[tuple[int, fl
         face = _face(a, b, c, owners[number], around)
         if face is not None:
             through = _cells(a, b, c, side)
-            entries += len(through)
+            laid.count, laid.entries = laid.count + 1, laid.entries + len(through)
             for cell in through:
                 laid.cells.setdefault(cell, []).append(face)
-        if entries > _ENTRIES:
+        if laid.entries > _ENTRIES:
             return Faces(side)
     return laid
 
 
 def _face(a: Corner, b: Corner, c: Corner, owner: int, around: float) -> Face | None:
-    u, v = _from(a, b), _from(a, c)
-    square = _cross(u, v)
-    twice = math.sqrt(_dot(square, square))
+    (p, q, r), (d, e, f), (g, h, i) = a, b, c
+    x = (e - q) * (i - r) - (f - r) * (h - q)
+    y = (f - r) * (g - p) - (d - p) * (i - r)
+    z = (d - p) * (h - q) - (e - q) * (g - p)
+    twice = math.sqrt(x * x + y * y + z * z)
     if not twice:
         return None
-    x, y, z = (value / twice for value in square)
-    return Face(x, y, z, x * a[0] + y * a[1] + z * a[2], owner, (a, b, c), tuple(value / twice for value in _cross(v, (x, y, z))),
-                tuple(value / twice for value in _cross((x, y, z), u)), math.sqrt(max(_dot(u, u), _dot(v, v))), around)
+    x, y, z, middle = x / twice, y / twice, z / twice, ((p + d + g) / 3, (q + e + h) / 3, (r + f + i) / 3)
+    return Face(x, y, z, x * p + y * q + z * r, owner, (a, b, c), middle, max(math.dist(middle, a), math.dist(middle, b), math.dist(middle, c)), around)
 
 
-def _cells(a: Corner, b: Corner, c: Corner, side: float) -> set[int]:
+def _cells(a: Corner, b: Corner, c: Corner, side: float) -> Iterable[int]:
     """Numbers of the cells that a triangle may pass through."""
-    found: set[int] = set()
-    waiting = [(a, b, c)]
-    while waiting:
-        a, b, c = waiting.pop()
-        spans = [range(int(min(values) // side), int(max(values) // side) + 1) for values in zip(a, b, c)]
-        if len(spans[0]) * len(spans[1]) * len(spans[2]) <= _SPAN:
-            found.update((row * _CELLS + line) * _CELLS + column for column in spans[0] for line in spans[1] for row in spans[2])
-            continue
-        # The longest side is halved.
-        _, a, b, c = max((math.dist(b, c), a, b, c), (math.dist(c, a), b, c, a), (math.dist(a, b), c, a, b))
-        middle = tuple((one + other) / 2 for one, other in zip(b, c))
-        waiting += [(a, b, middle), (a, middle, c)]
-    return found
+    (p, q, r), (d, e, f), (g, h, i) = a, b, c
+    left, front, low = int(min(p, d, g) // side), int(min(q, e, h) // side), int(min(r, f, i) // side)
+    right, back, high = int(max(p, d, g) // side), int(max(q, e, h) // side), int(max(r, f, i) // side)
+    if left == right and front == back and low == high:
+        return ((low * _CELLS + front) * _CELLS + left,)
+    if (right - left + 1) * (back - front + 1) * (high - low + 1) <= _SPAN:
+        return [(row * _CELLS + line) * _CELLS + column for row in range(low, high + 1) for line in range(front, back + 1)
+                for column in range(left, right + 1)]
+    # The longest side is halved.
+    _, a, b, c = max((math.dist(b, c), a, b, c), (math.dist(c, a), b, c, a), (math.dist(a, b), c, a, b))
+    middle = tuple((one + other) / 2 for one, other in zip(b, c))
+    return {*_cells(a, b, middle, side), *_cells(a, middle, c, side)}
 
 
 def spots(mesh: Triangles, numbers: Sequence[int], sizes: Sequence[float], owner: int, most: int) -> list[Spot]:
-    """Spots spread evenly over some triangles: all corners and more of large ones, some corners of small ones [spots].
+    """Spots spread evenly over some triangles: all corners and more of large ones, some corners of small ones, none twice [spots].
 
     mesh: any triangles [triangles].
     numbers: which of them [numbers].
@@ -160,7 +161,7 @@ def spots(mesh: Triangles, numbers: Sequence[int], sizes: Sequence[float], owner
     owner: whose surface they are [number].
     most: about so many spots, and three for each large triangle [spots].
     """
-    found, whole = [], math.fsum(map(sizes.__getitem__, numbers))
+    found, whole = {}, math.fsum(map(sizes.__getitem__, numbers))
     for number, stands_for in evenly(numbers, sizes, most):
         a, b, c = (mesh.corners[of[number]] for of in (mesh.first, mesh.second, mesh.third))
         square = _cross(_from(a, b), _from(a, c))
@@ -168,8 +169,10 @@ def spots(mesh: Triangles, numbers: Sequence[int], sizes: Sequence[float], owner
         if long:
             parts = math.ceil(math.sqrt(most * sizes[number] / whole)) if sizes[number] >= stands_for else 0
             way = square[0] / long, square[1] / long, square[2] / long
-            found += [Spot(place, way, owner) for place in _places(a, b, c, parts)]
-    return found
+            about = tuple(round(_WAYS * value) for value in way)
+            for place in _places(a, b, c, parts):
+                found.setdefault((place, about), Spot(place, way, owner))
+    return list(found.values())
 
 
 def _places(a: Corner, b: Corner, c: Corner, parts: int) -> Iterator[Corner]:

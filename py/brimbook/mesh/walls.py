@@ -8,12 +8,16 @@ from brimbook.mesh.areas import evenly
 from brimbook.mesh.spots import Face, Spot, faces, spots
 from brimbook.mesh.triangles import Corner, Progress, Triangles
 
-# Walls are first looked for up to this share of the largest side, then up to twice as much, and so on.
-_REACH = 1 / 32
-# So many faces are looked at, at first; of a thicker wall fewer do, as it can't hide smaller dents.
-_MOST_FACES, _FEWEST_FACES = 20_000, 5_000
-# No wall is thicker than this share of the largest side. Of thicker walls every so manieth spot is enough.
-_LONGEST, _LONGEST_STEP = 0.5, 4
+# No wall is thicker than this share of the largest side.
+_LONGEST = 0.5
+# A wall is first looked for roughly: from every so manieth spot, to so many faces.
+_ROUGH_STEP, _ROUGH_FACES = 16, 2_500
+# Then finely for one that is little thicker, or so many times as far if there is none, to so many faces that so many of them are
+# near a spot; of a thick wall fewer do, as it can't hide small dents.
+_FARTHER = 2
+_MOST_FACES, _FEWEST_FACES, _NEAR_FACES = 12_000, 5_000, 150
+# So many squares as wide as a wall is thick lie in the cells around a spot, on both faces of the wall.
+_FACES_AROUND = 18
 # A face stands for its neighbors where its plane is met as near to its middle as this share of the area it stands for, squared.
 _NEAR = 0.4
 # Where faces stood for others, walls this much thicker than the thinnest are looked at again, in so many places, with all
@@ -59,15 +63,18 @@ def thinnest(mesh: Triangles, rooms: Sequence[Inside], sizes: Sequence[float]) -
     everything = range(len(mesh.first))
     looked_from = search.spots(everything, len(rooms), _SPOTS)
     yield 0.1, _DOING
-    largest = max(map(max, mesh.corners))
-    reach, most, step = _REACH * largest, _MOST_FACES, 1
-    while reach <= _LONGEST * largest:
-        found = yield from search.walls(looked_from[::step], everything, most, reach)
-        if found:
-            wall = (yield from _looked_again(search, found, len(rooms))) if len(everything) > most else min(found, key=_thickness)
-            return wall.thickness, wall.middle()[2]
-        reach, most, step = 2 * reach, max(most // 2, _FEWEST_FACES), min(2 * step, _LONGEST_STEP)
-    return None
+    longest = _LONGEST * max(map(max, mesh.corners))
+    rough = yield from search.walls(looked_from[::_ROUGH_STEP], everything, _ROUGH_FACES, longest)
+    reach, found, exact = _LITTLE_THICKER * min(map(_thickness, rough), default=longest), [], False
+    while not found and reach <= _FARTHER * longest:
+        most = max(_FEWEST_FACES, min(_MOST_FACES, int(_NEAR_FACES * math.fsum(sizes) / (_FACES_AROUND * reach * reach))))
+        exact = len(everything) <= most
+        found = yield from search.walls(looked_from, everything, most, reach, 1.0 if exact else _LITTLE_THICKER)
+        reach *= _FARTHER
+    if not found:
+        return None
+    wall = min(found, key=_thickness) if exact else (yield from _looked_again(search, found, len(rooms)))
+    return wall.thickness, wall.middle()[2]
 
 
 def _looked_again(search: "_Search", found: Sequence["_Wall"], rooms: int) -> Generator[Progress, None, "_Wall"]:
@@ -78,7 +85,7 @@ def _looked_again(search: "_Search", found: Sequence["_Wall"], rooms: int) -> Ge
         near = [math.dist(corner, middle) < around for corner in search.mesh.corners]
         yield 0.9, _DOING
         local = [number for number, corner in enumerate(search.mesh.first) if near[corner]]
-        exact += yield from search.walls(search.spots(local, rooms, _CLOSE_SPOTS), local, len(local), thickest)
+        exact += yield from search.walls(search.spots(local, rooms, _CLOSE_SPOTS), local, len(local), thickest, 1.0)
     return min(exact or found, key=_thickness)
 
 
@@ -129,14 +136,15 @@ class _Search:
             of[self.owners[number]].append(number)
         return [spot for owner, own in enumerate(of) for spot in spots(self.mesh, own, self.sizes, owner, most)]
 
-    def walls(self, looked_from: Sequence[Spot], numbers: Sequence[int], most: int,
-              reach: float) -> Generator[Progress, None, list[_Wall]]:
+    def walls(self, looked_from: Sequence[Spot], numbers: Sequence[int], most: int, reach: float,
+              thicker: float = _LITTLE_THICKER) -> Generator[Progress, None, list[_Wall]]:
         """The thinnest walls between some spots and some triangles, and such as are little thicker [progress, then walls].
 
         looked_from: where walls begin [spots].
         numbers: triangles where they may end [numbers].
         most: so many are laid out, of small ones some for all [triangles].
         reach: how thick a wall may be [unit of the file].
+        thicker: up to so many times as thick as the thinnest [times].
         """
         chosen = ((number, 0.0) for number in numbers)
         if len(numbers) > most:
@@ -149,21 +157,24 @@ class _Search:
             wall = self._wall(spot, seen.near(*spot.place, reach), reach)
             if wall is not None:
                 found.append(wall)
-                reach = min(reach, _LITTLE_THICKER * wall.thickness)
+                reach = min(reach, thicker * wall.thickness)
         return [wall for wall in found if wall.thickness <= reach]
 
     def _wall(self, spot: Spot, near: Sequence[Face], reach: float) -> _Wall | None:
-        found = None
+        found, owner = None, spot.owner
         (x, y, z), (right, back, up) = spot.place, spot.way
         for face in near:
             # Most faces look the wrong way or lie too far: they are passed over before anything else is worked out.
-            if face.owner != spot.owner and right * face.x + back * face.y + up * face.z < _AWAY:
+            if face.owner != owner and right * face.x + back * face.y + up * face.z < _AWAY:
                 way = face.offset - face.x * x - face.y * y - face.z * z
                 if _TOUCHING * reach < way < reach:
-                    met = _met(spot, face, way, reach, self.brims[spot.owner or face.owner])
-                    if met is not None:
-                        reach = math.dist(met, spot.place)
-                        found = _Wall(spot.place, met, reach)
+                    a, b, c = face.middle
+                    beside = (x - a) * (x - a) + (y - b) * (y - b) + (z - c) * (z - c) - way * way
+                    if beside <= face.around or beside <= (face.radius + math.sqrt(reach * reach - way * way)) ** 2:
+                        met = _met(spot, face, way, reach, self.brims[owner or face.owner])
+                        if met is not None:
+                            reach = math.dist(met, spot.place)
+                            found = _Wall(spot.place, met, reach)
         return found
 
 
@@ -174,12 +185,7 @@ def _met(spot: Spot, face: Face, way: float, reach: float, brim: float) -> Corne
     if face.holds(met):
         away = spot.way[0] * face.x + spot.way[1] * face.y + spot.way[2] * face.z
         return met if away < _AWAY_AT_BRIM or max(z, met[2]) < brim - way else None
-    return _met_at_edge(spot, face, face.edge(met, _beside(way, min(reach, way / _STRAIGHT))), reach, brim)
-
-
-def _beside(way: float, far: float) -> float:
-    """How far beside the straight way a place may lie that is no farther than that."""
-    return math.sqrt(far * far - way * way)
+    return _met_at_edge(spot, face, face.edge(met), reach, brim)
 
 
 def _met_at_edge(spot: Spot, face: Face, met: Corner | None, reach: float, brim: float) -> Corner | None:

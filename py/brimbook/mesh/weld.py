@@ -12,7 +12,7 @@ from brimbook.mesh.volumes import size
 
 # Corners nearer than this share of the largest side are one corner where the surface is open between them.
 # Common practice, no source.
-_NEAR = 1e-5
+_NEAR = 1e-4
 _DOING = "Joining corners"
 
 
@@ -126,7 +126,7 @@ def _joined(mesh: Triangles, loose: set[int]) -> Triangles:
     if all(map(eq, numbers, range(len(numbers)))):
         return mesh
     joined = _renumbered(mesh, mesh.corners, numbers)
-    return replace(joined, notes=(*mesh.notes, "Corners nearer to each other than 1/100,000 of the largest side were joined."))
+    return replace(joined, notes=(*mesh.notes, "Corners nearer to each other than 1/10,000 of the largest side were joined."))
 
 
 def _nearest(mesh: Triangles, place: tuple[float, float, float], limit: float, cells: dict, cell: tuple[int, ...]) -> int | None:

@@ -142,7 +142,7 @@ def _put_together(standing: _Standing, found_edges: Edges, told: bodies.Bodies, 
     return Model(
         up=standing.up, unit=units.short(mesh.unit), size=size, triangles=count, bodies=told.count, hollows=told.hollows,
         surface=surface, solid=solid, rooms=tuple(room.room for room in found), open_edges=found_edges.open_edges,
-        gaps=found_edges.gaps, turned=found_edges.turned + found_edges.crowded, crossing=told.crossing, thinnest=thinnest,
+        gaps=found_edges.gaps, turned=found_edges.turned + found_edges.crowded, crossing=told.crossing or slicer.doubled, thinnest=thinnest,
         outer=draft(mesh, _outer(told, inner), False), inner=draft(mesh, inner, True), sections=cuts,
         cut=cut.upright(mesh, found[0].middle[1] if found else size[1] / 2), notes=tuple(dict.fromkeys((*mesh.notes, *slicer.notes))))
 

@@ -41,9 +41,9 @@ def test_a_face_holds_what_is_on_it_and_knows_its_edge():
     triangle = models.made([(0, 0, 0), (10, 0, 0), (0, 10, 0)], [(0, 1, 2)])
     (face,) = laid(triangle, 50.0).cells[0]
     assert face.holds((2.0, 2.0, 0.0)) and face.holds((0.0, 0.0, 0.0)) and not face.holds((6.0, 6.0, 0.0)) and not face.holds((-0.1, 3.0, 0.0))
-    assert face.edge((6.0, 6.0, 0.0), 3.0) == pytest.approx((5.0, 5.0, 0.0)) and face.edge((60.0, 60.0, 0.0), 3.0) is None
+    assert face.edge((6.0, 6.0, 0.0)) == pytest.approx((5.0, 5.0, 0.0)) and face.edge((60.0, 3.0, 0.0)) == pytest.approx((10.0, 0.0, 0.0))
 
 
 def test_a_face_that_stands_for_its_neighbors_holds_what_is_near_its_middle():
     (face,) = laid(models.made([(0, 0, 0), (3, 0, 0), (0, 3, 0)], [(0, 1, 2)]), 50.0, around=16.0).cells[0]
-    assert face.holds((4.9, 1.0, 0.0)) and not face.holds((5.1, 1.0, 0.0)) and face.edge((4.0, 4.0, 0.0), 9.0) is None
+    assert face.holds((4.9, 1.0, 0.0)) and not face.holds((5.1, 1.0, 0.0)) and face.edge((4.0, 4.0, 0.0)) is None

@@ -52,7 +52,7 @@ def test_a_crack_is_closed_and_told():
     shaken = made([(x + 2e-4 * (place % 3), y, z) for place, (x, y, z) in enumerate(mesh.corners)], triples(mesh))
     found = run(welded(shaken))
     assert found.closed
-    assert found.notes == ("Corners nearer to each other than 1/100,000 of the largest side were joined.",)
+    assert found.notes == ("Corners nearer to each other than 1/10,000 of the largest side were joined.",)
     assert volume(found) == pytest.approx(120000, rel=1e-4)
 
 
