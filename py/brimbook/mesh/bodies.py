@@ -29,6 +29,7 @@ class Bodies:
 
     mesh: with all bodies facing outward, and hollows inward. of: the body of each triangle. volumes: what each encloses,
     below 0 for a hollow. count: bodies that are no hollows. inside_out: bodies that were turned. crossing: do some overlap?
+    meeting: are there bodies beside or inside others, so near that they may touch?
     """
 
     mesh: Triangles
@@ -38,6 +39,7 @@ class Bodies:
     hollows: int
     inside_out: int
     crossing: bool
+    meeting: bool = False
 
 
 Box = tuple[Corner, Corner]
@@ -61,19 +63,20 @@ def bodies(mesh: Triangles) -> Generator[Progress, None, Bodies]:
     """
     yield 0.0, _DOING
     labels = yield from _labels(mesh)
+    count = len(set(labels))
+    if count > MOST_BODIES:
+        raise ModelError(f"There are {count:,} separate bodies in this file; up to {MOST_BODIES:,} are read. Save the vessel by itself.")
     heights, areas = means(mesh), shadows(mesh)
     yield 0.7, _DOING
     middle = (max(heights, default=0.0) + min(heights, default=0.0)) / 2
     parts = list(map(mul, areas, [height - middle for height in heights]))
-    if len(set(labels)) < 2:
+    if count < 2:
         whole = math.fsum(parts)
         return Bodies(_turned(mesh, mesh.first, 1) if whole < 0 else mesh, bytes(len(mesh.first)), (abs(whole),),
                       int(len(mesh.first) > 0), 0, int(whole < 0), False)
     members: dict[int, list[int]] = {}
     for number, label in enumerate(labels):
         members.setdefault(label, []).append(number)
-    if len(members) > MOST_BODIES:
-        raise ModelError(f"There are {len(members):,} separate bodies in this file; up to {MOST_BODIES:,} are read. Save the vessel by itself.")
     enclosed = {label: math.fsum(map(parts.__getitem__, numbers)) for label, numbers in members.items()}
     order = sorted(members, key=lambda label: (-abs(enclosed[label]), label))
     yield 0.8, _DOING
@@ -108,9 +111,11 @@ def _sorted_out(mesh: Triangles, members: list[list[int]], enclosed: list[float]
     count = max(_FEWEST_POINTS, min(_POINTS, _ALL_POINTS // len(members)))
     compared = [_body(mesh, numbers, volume, count) for numbers, volume in zip(members[:_COMPARED], enclosed)]
     around: list[dict[int, float]] = [{} for _ in compared]
+    meeting = False
     for outer, body in enumerate(compared):
         inner = [number for number, other in enumerate(compared) if number != outer and _overlap(body.box, other.box)]
         if inner:
+            meeting = True
             for number, share in _shares_inside(mesh, body, [(number, compared[number]) for number in inner]):
                 around[number][outer] = share
         yield 0.8 + 0.2 * (outer + 1) / len(compared), _DOING
@@ -140,7 +145,7 @@ def _sorted_out(mesh: Triangles, members: list[list[int]], enclosed: list[float]
     hollows = sum(way < 0 for way in ways)
     facing = _turned(mesh, set(chain.from_iterable(members[number] for number in turned)), len(turned), len(members)) if turned else mesh
     return Bodies(facing, of, tuple(way * abs(volume) for way, volume in zip(ways, enclosed)), len(members) - hollows, hollows,
-                  len(turned), crossing)
+                  len(turned), crossing, meeting)
 
 
 def _turned(mesh: Triangles, which: Sequence[int] | set[int], count: int, of: int = 1) -> Triangles:

@@ -42,9 +42,18 @@ def drawn(polygons: list[Polygon], most: int) -> tuple[Polygon, ...]:
     polygons: closed, either way around [unit of the file].
     most: corners of each [count].
     """
+    return tuple(drawn_each(polygons, most).values())
+
+
+def drawn_each(polygons: list[Polygon], most: int) -> dict[int, Polygon]:
+    """The same by the polygons' numbers, the largest first [unit of the file].
+
+    polygons: closed, either way around [unit of the file].
+    most: corners of each [count].
+    """
     if not polygons:
-        return ()
+        return {}
     ways = [list(zip(*polygon)) for polygon in polygons]
     size = max(max(max(way[axis]) for way in ways) - min(min(way[axis]) for way in ways) for axis in (0, 1))
     areas = sorted(((abs(area(polygon)), number) for number, polygon in enumerate(polygons)), reverse=True)[:MOST_POLYGONS]
-    return tuple(simplified(polygons[number], most, size) for own, number in areas if own > LEAST * size * size)
+    return {number: simplified(polygons[number], most, size) for own, number in areas if own > LEAST * size * size}

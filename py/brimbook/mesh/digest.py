@@ -4,8 +4,8 @@ from brimbook.mesh import drawn, letters, thin, units
 from brimbook.mesh.letters import Packer, Unpacker, require
 from brimbook.mesh.model import UPS, Draft, Gap, Level, Model, Room
 
-# A later kind of text would have another letter.
-VERSION = "a"
+# A later kind of text would have another letter. Of the first kind of reading rooms have no surface.
+VERSION, _FIRST, _SECTIONS = "b", "a", "a"
 # A text of a reading has no more letters, nor is a longer one read.
 LONGEST = 1500
 MOST_LEVELS, MOST_ROOM_LEVELS, MOST_ROOMS, MOST_GAPS = 40, 24, 4, 8
@@ -35,7 +35,7 @@ def sections(model: Model) -> str:
 
     model: as it was read [model].
     """
-    return letters.sealed(VERSION, drawn.packed(model))
+    return letters.sealed(_SECTIONS, drawn.packed(model))
 
 
 def model(reading: str, sections: str = "") -> Model:
@@ -46,12 +46,13 @@ def model(reading: str, sections: str = "") -> Model:
 
     Raises ModelError where a text is damaged or no such text.
     """
-    body, *notes = letters.opened(VERSION, reading, LONGEST).split(".")
+    version = _FIRST if isinstance(reading, str) and reading.startswith(_FIRST) else VERSION
+    body, *notes = letters.opened(version, reading, LONGEST).split(".")
     require(sum(map(len, notes)) <= LONGEST)
     unpacker = Unpacker(body)
-    told = _told(unpacker)
+    told = _told(unpacker, version != _FIRST)
     unpacker.end()
-    cuts = drawn.unpacked(letters.opened(VERSION, sections, drawn.LONGEST), told["size"], len(told["rooms"])) if sections else ((), ())
+    cuts = drawn.unpacked(letters.opened(_SECTIONS, sections, drawn.LONGEST), told["size"], len(told["rooms"])) if sections else ((), ())
     return Model(**told, sections=cuts[0], cut=cuts[1], notes=tuple(letters.note(each) for each in notes))
 
 
@@ -76,10 +77,11 @@ def _packed(model: Model, most: int) -> str:
     _pack_levels(packer, model.solid, model.size[2], most)
     for room in rooms:
         _pack_levels(packer, room.levels, model.size[2], min(most, MOST_ROOM_LEVELS))
+        packer.number(room.surface)
     return packer.letters()
 
 
-def _told(unpacker: Unpacker) -> dict:
+def _told(unpacker: Unpacker, with_surfaces: bool) -> dict:
     up = UPS[unpacker.take(3, len(UPS) - 1)]
     unit = _UNITS[unpacker.take(3, len(_UNITS) - 1)]
     *size, surface = (unpacker.number() for _ in range(4))
@@ -93,7 +95,8 @@ def _told(unpacker: Unpacker) -> dict:
     solid = _levels(unpacker, size[2], MOST_LEVELS)
     return {"up": up, "unit": unit, "size": tuple(size), "triangles": triangles, "bodies": bodies, "hollows": hollows,
             "surface": surface, "solid": solid, "open_edges": open_edges, "gaps": gaps, "turned": turned, "crossing": crossing,
-            "rooms": tuple(Room(_levels(unpacker, size[2], MOST_ROOM_LEVELS)) for _ in range(rooms)), "thinnest": thinnest,
+            "rooms": tuple(Room(_levels(unpacker, size[2], MOST_ROOM_LEVELS), unpacker.number() if with_surfaces else 0.0) for _ in range(rooms)),
+            "thinnest": thinnest,
             "outer": outer, "inner": inner}
 
 

@@ -11,7 +11,7 @@ WALL, UPRIGHT = 45.0, 1.0
 # So much of a wall may be left out, such as a seam or a letter, before an angle counts.
 _SMALL = 0.01
 # More triangles than these don't change the shares that are told.
-_ENOUGH = 100_000
+_ENOUGH = 8_000
 
 
 def draft(mesh: Triangles, numbers: Sequence[int], inward: bool) -> Draft | None:

@@ -86,6 +86,22 @@ def standing(slicer: Slicer, triangles: Sequence[int], height: float) -> float:
     return math.fsum(columns) / 2
 
 
+def wetted(slicer: Slicer, triangles: Sequence[int], sizes: Sequence[float], height: float) -> float:
+    """Area of some triangles as far as they lie below a height [unit of the file²].
+
+    slicer: the mesh [mesh].
+    triangles: their numbers [numbers].
+    sizes: the area of each triangle of the mesh [unit of the file²].
+    height: above the model's bottom [unit of the file].
+    """
+    rank, low, high, heights = slicer.rank_at(height), slicer.low, slicer.high, slicer.heights
+    whole = [sizes[number] for number in triangles if high[number] < rank]
+    one, two, three = slicer.ranks
+    parts = [sizes[number] * _share(height, heights[low[number]], heights[one[number] + two[number] + three[number] - low[number] - high[number]],
+                                    heights[high[number]])[0] for number in triangles if high[number] >= rank]
+    return math.fsum((*whole, *parts))
+
+
 def _share(height: float, low: float, middle: float, high: float) -> tuple[float, float]:
     """Of a triangle that a level crosses: the share of it below the level, and the mean of what the level is above it."""
     if height <= low:

@@ -27,6 +27,8 @@ _MOST_JUMPS = 24
 _FLAT = 3e-7
 # Levels may also lie at heights where long triangles begin or end, so many at most, not nearer to others than this share.
 _MOST_KINKS = 64
+# Long is what reaches over such a part of the height.
+_LONG = 64
 _NEAR = 5e-4
 # And at so many heights from bottom to top, at least so many between two others.
 _STEPS = 128
@@ -148,7 +150,7 @@ def _largest(surface: list[Leaning], faces: dict[float, list[float]], bottom: fl
 def _kinks(surface: list[Leaning], stops: list[float]) -> dict[float, float]:
     """Heights where long triangles begin or end, which is where the curve bends, and how large their shadows are."""
     bottom, top = stops[0], stops[-1]
-    long, scale = (top - bottom) / _STEPS, 1 / _NEAR / (top - bottom)
+    long, scale = (top - bottom) / _LONG, 1 / _NEAR / (top - bottom)
     shares: dict[int, list[float]] = {}
     for low, middle, high, area in surface:
         if high - low > long:

@@ -24,10 +24,12 @@ class Level:
 class Room:
     """A room that a model encloses, from its floor to where it would run over.
 
-    levels: the room's own, the first its floor with a volume of 0, the last where it would run over.
+    levels: the room's own, the first its floor with a volume of 0, the last where it would run over. surface: area of what
+    is touched by what fills it so far, its own top apart; 0 where that isn't known.
     """
 
     levels: tuple[Level, ...]
+    surface: float = 0.0
 
 
 @dataclass(frozen=True)

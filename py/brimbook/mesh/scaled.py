@@ -13,7 +13,7 @@ def scaled(model: Model, factor: float) -> Model:
     """
     return replace(
         model, unit="mm", size=tuple(factor * side for side in model.size), surface=factor ** 2 * model.surface,
-        solid=_levels(model.solid, factor), rooms=tuple(Room(_levels(room.levels, factor)) for room in model.rooms),
+        solid=_levels(model.solid, factor), rooms=tuple(Room(_levels(room.levels, factor), factor ** 2 * room.surface) for room in model.rooms),
         gaps=tuple(Gap(*(factor * value for value in (gap.left, gap.front, gap.height, gap.around))) for gap in model.gaps),
         thinnest=model.thinnest and (factor * model.thinnest[0], factor * model.thinnest[1]),
         sections=tuple(Section(factor * each.height, _polygons(each.solid, factor), _polygons(each.rooms, factor))

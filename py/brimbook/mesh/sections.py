@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from brimbook.mesh.cut import drawn
+from brimbook.mesh.cut import drawn, drawn_each
 from brimbook.mesh.joining import Loop
 from brimbook.mesh.model import Polygon, Section
 from brimbook.mesh.nesting import area, nested
@@ -52,12 +52,14 @@ def _inside(mesh: Triangles, room: Found) -> bytearray:
 
 
 def _section(loops: Sequence[Loop], insides: Sequence[bytearray], height: float) -> Section:
-    solid = drawn([loop.points for loop in loops], MOST_CORNERS)
-    return Section(height, solid, tuple(_outline(loops, inside) for inside in insides))
+    solid = drawn_each([loop.points for loop in loops], MOST_CORNERS)
+    return Section(height, tuple(solid.values()), tuple(_outline(loops, inside, solid) for inside in insides))
 
 
-def _outline(loops: Sequence[Loop], inside: bytearray) -> Polygon:
+def _outline(loops: Sequence[Loop], inside: bytearray, solid: dict[int, Polygon]) -> Polygon:
     """A room's outline: the largest hole whose wall is the room's, counterclockwise; empty where there is none."""
-    holes = [loop.points for loop in loops if inside[loop.triangles[0]]]
-    hole = min(holes, key=area, default=())
-    return drawn([hole[::-1]], MOST_CORNERS)[0] if hole and area(hole) < 0 else ()
+    areas = {number: area(loop.points) for number, loop in enumerate(loops) if inside[loop.triangles[0]]}
+    hole = min(areas, key=areas.__getitem__, default=0)
+    if areas.get(hole, 0.0) >= 0:
+        return ()
+    return (solid[hole] if hole in solid else drawn([loops[hole].points], MOST_CORNERS)[0])[::-1]

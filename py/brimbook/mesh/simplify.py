@@ -61,6 +61,7 @@ class _Ring:
         self._stamp = [0] * count
         self._kept = set(range(count))
         self._queue = [entry for number in range(count) if (entry := self._entry(number)) is not None]
+        self._waiting = {entry[2] for entry in self._queue}
         heapq.heapify(self._queue)
 
     def down_to(self, most: int, fine: float) -> Polygon:
@@ -71,7 +72,12 @@ class _Ring:
         """
         while self._queue and len(self._kept) > 4:
             off, _, number, stamp, place = heapq.heappop(self._queue)
-            if number not in self._kept or stamp != self._stamp[number]:
+            self._waiting.discard(number)
+            if number not in self._kept:
+                continue
+            if stamp != self._stamp[number]:
+                # What changed since is worked out only when its turn comes.
+                self._push(number)
                 continue
             if len(self._kept) <= most and off > fine:
                 break
@@ -98,9 +104,14 @@ class _Ring:
         before = self._before[number]
         for changed in (self._before[before], before, number, self._after[number]):
             self._stamp[changed] += 1
-            entry = self._entry(changed)
-            if entry is not None:
-                heapq.heappush(self._queue, entry)
+            if changed not in self._waiting:
+                self._push(changed)
+
+    def _push(self, number: int) -> None:
+        entry = self._entry(number)
+        if entry is not None:
+            heapq.heappush(self._queue, entry)
+            self._waiting.add(number)
 
     def _is_clear(self, number: int, place: Point) -> bool:
         """Would the two new sides cross no other?"""

@@ -2,6 +2,7 @@
 
 import bisect
 import math
+from functools import cached_property
 
 from brimbook.mesh.joining import Loop, Plane, loops
 from brimbook.mesh.triangles import Triangles
@@ -32,20 +33,20 @@ class Slicer:
         self.low = list(map(min, *self.ranks))
         self.high = list(map(max, *self.ranks))
         self.left_out, self.doubled, self.notes = 0, False, []
-        self._lay_out()
+        self._shift, self._cells = max(0, len(self.heights).bit_length() - _CELL_BITS), 1 << _CELL_BITS
 
-    def _lay_out(self) -> None:
-        """Puts each triangle into the smallest cell that holds all its ranks, of cells that are halved again and again.
+    @cached_property
+    def _within(self) -> list[list[int]]:
+        """Each triangle in the smallest cell that holds all its ranks, of cells that are halved again and again.
 
         Cell 1 is the whole, cells 2n and 2n + 1 are the halves of cell n.
         """
-        shift = max(0, len(self.heights).bit_length() - _CELL_BITS)
-        self._shift, self._cells = shift, 1 << _CELL_BITS
-        self._within = [[] for _ in range(2 * self._cells)]
+        shift, within = self._shift, [[] for _ in range(2 * self._cells)]
         cells = [(self._cells + (low >> shift)) >> ((low >> shift) ^ (high >> shift)).bit_length()
                  for low, high in zip(self.low, self.high)]
         for number, cell in enumerate(cells):
-            self._within[cell].append(number)
+            within[cell].append(number)
+        return within
 
     def rank_at(self, height: float, above: bool = False) -> int:
         """How many corners are below a cut [count].

@@ -16,6 +16,8 @@ _ROUGH_STEP, _ROUGH_FACES = 16, 2_500
 # near a spot; of a thick wall fewer do, as it can't hide small dents.
 _FARTHER = 2
 _MOST_FACES, _FEWEST_FACES, _NEAR_FACES = 12_000, 5_000, 150
+# Faces are laid out in no more cells than this along the largest side.
+_MOST_CELLS = 100
 # So many squares as wide as a wall is thick lie in the cells around a spot, on both faces of the wall.
 _FACES_AROUND = 18
 # A face stands for its neighbors where its plane is met as near to its middle as this share of the area it stands for, squared.
@@ -59,11 +61,12 @@ def thinnest(mesh: Triangles, rooms: Sequence[Inside], sizes: Sequence[float]) -
             owners[triangle] = number
     if not rooms or not any(owners):
         return None
-    search = _Search(mesh, owners, sizes, [math.inf, *(room.brim for room in rooms)])
+    largest = max(map(max, mesh.corners))
+    search = _Search(mesh, owners, sizes, [math.inf, *(room.brim for room in rooms)], largest / _MOST_CELLS)
     everything = range(len(mesh.first))
     looked_from = search.spots(everything, len(rooms), _SPOTS)
     yield 0.1, _DOING
-    longest = _LONGEST * max(map(max, mesh.corners))
+    longest = _LONGEST * largest
     rough = yield from search.walls(looked_from[::_ROUGH_STEP], everything, _ROUGH_FACES, longest)
     reach, found, exact = _LITTLE_THICKER * min(map(_thickness, rough), default=longest), [], False
     while not found and reach <= _FARTHER * longest:
@@ -117,12 +120,13 @@ class _Wall:
 
 @dataclass(frozen=True)
 class _Search:
-    """What walls are looked for in: whose surface each triangle is, and how high each owner's brim is."""
+    """What walls are looked for in: whose surface each triangle is, how high each owner's brim is, and how wide cells are at least."""
 
     mesh: Triangles
     owners: bytearray
     sizes: Sequence[float]
     brims: Sequence[float]
+    cell: float
 
     def spots(self, numbers: Sequence[int], rooms: int, most: int) -> list[Spot]:
         """Spots on each surface [spots].
@@ -150,7 +154,7 @@ class _Search:
         if len(numbers) > most:
             # A large triangle stands for itself.
             chosen = ((number, _NEAR * around if self.sizes[number] < around else 0.0) for number, around in evenly(numbers, self.sizes, most))
-        seen, found = (yield from faces(self.mesh, self.owners, chosen, reach)), []
+        seen, found = (yield from faces(self.mesh, self.owners, chosen, max(reach, self.cell))), []
         for count, spot in enumerate(looked_from):
             if count % 100 == 0:
                 yield 0.1 + 0.8 * count / len(looked_from), _DOING

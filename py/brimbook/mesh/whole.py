@@ -10,6 +10,8 @@ from brimbook.mesh import bodies, cut, edges, levels, mend, read, rooms, stand, 
 from brimbook.mesh.areas import areas
 from brimbook.mesh.draft import draft
 from brimbook.mesh.edges import Edges
+from brimbook.mesh.filling import wetted
+from brimbook.mesh.lean import lean
 from brimbook.mesh.model import Gap, Level, Model, Section
 from brimbook.mesh.rooms import Found
 from brimbook.mesh.sections import sections
@@ -25,6 +27,8 @@ _SHEET = 1e-7
 _SHARES = (0.0, 0.03, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0)
 _MOST_SECTIONS, _AT_ONCE = 16, 4
 _ON_ITS_HEAD = "In the file the opening points down; the model was turned so that it points up."
+_LEANS = "Its flat bottom leans by {}°, so that its rooms run over sooner. Turn it upright in the drawing."
+_SEVERAL = "A room that several bodies enclose together is found only if they are joined in the drawing."
 _SHEETS = "This model encloses nothing: its surfaces have no thickness. Save it as a solid."
 # A surface with more open edges than this share of its triangles, and more than so many, is no surface but loose pieces.
 _LOOSE, _MANY = 0.5, 1_000
@@ -84,10 +88,13 @@ def _model(name: str, data: bytes | memoryview, up: str) -> Generator[Progress, 
         found_edges = replace(found_edges, gaps=_on_head(found_edges.gaps, size))
     solid = yield from _part(levels.solid_levels(standing.mesh), 0.75, 0.85)
     sizes = areas(standing.mesh)
+    yield 0.85, "Adding up the surface"
+    standing = _wetted(standing, sizes)
     thinnest = yield from _part(walls.thinnest(standing.mesh, [walls.Inside(room.triangles, room.spill) for room in standing.found], sizes),
                                 0.85, 0.95)
-    cuts = yield from _part(_sections(standing), 0.95, 1.0)
-    return _put_together(standing, found_edges, told, count, math.fsum(sizes), solid, thinnest, cuts)
+    cuts = yield from _part(_sections(standing), 0.95, 0.98)
+    yield 0.98, "Measuring drafts"
+    return (yield from _put_together(standing, found_edges, told, count, math.fsum(sizes), solid, thinnest, cuts))
 
 
 def _check_pieces(open_edges: int, triangles: int) -> None:
@@ -121,6 +128,12 @@ def _standing(mesh: Triangles, up: str) -> Generator[Progress, None, _Standing]:
     return _Standing("-z", replace(turned, notes=(*turned.notes, _ON_ITS_HEAD)), head, below)
 
 
+def _wetted(standing: _Standing, sizes: Sequence[float]) -> _Standing:
+    """With the surface of each room."""
+    return replace(standing, found=tuple(
+        replace(room, room=replace(room.room, surface=wetted(standing.slicer, room.triangles, sizes, room.spill))) for room in standing.found))
+
+
 def _sections(standing: _Standing) -> Generator[Progress, None, tuple[Section, ...]]:
     heights = _heights(max(height for _, _, height in standing.mesh.corners), standing.found)
     cuts: tuple[Section, ...] = ()
@@ -135,16 +148,27 @@ def _on_head(gaps: Sequence[Gap], size: Sequence[float]) -> tuple[Gap, ...]:
 
 
 def _put_together(standing: _Standing, found_edges: Edges, told: bodies.Bodies, count: int, surface: float,
-                  solid: tuple[Level, ...], thinnest: tuple[float, float] | None, cuts: tuple[Section, ...]) -> Model:
+                  solid: tuple[Level, ...], thinnest: tuple[float, float] | None,
+                  cuts: tuple[Section, ...]) -> Generator[Progress, None, Model]:
     mesh, slicer, found = standing.mesh, standing.slicer, standing.found
     size = volumes.size(mesh)
     inner = [number for room in found for number in room.triangles]
+    outer = _outer(told, inner)
+    drafts = draft(mesh, outer, False), draft(mesh, inner, True)
+    yield 0.99, "Cutting it upright"
     return Model(
         up=standing.up, unit=units.short(mesh.unit), size=size, triangles=count, bodies=told.count, hollows=told.hollows,
         surface=surface, solid=solid, rooms=tuple(room.room for room in found), open_edges=found_edges.open_edges,
         gaps=found_edges.gaps, turned=found_edges.turned + found_edges.crowded, crossing=told.crossing or slicer.doubled, thinnest=thinnest,
-        outer=draft(mesh, _outer(told, inner), False), inner=draft(mesh, inner, True), sections=cuts,
-        cut=cut.upright(mesh, found[0].middle[1] if found else size[1] / 2), notes=tuple(dict.fromkeys((*mesh.notes, *slicer.notes))))
+        outer=drafts[0], inner=drafts[1], sections=cuts, cut=cut.upright(mesh, found[0].middle[1] if found else size[1] / 2),
+        notes=tuple(dict.fromkeys((*mesh.notes, *slicer.notes, *_doubts(standing, told, outer)))))
+
+
+def _doubts(standing: _Standing, told: bodies.Bodies, outer: Sequence[int]) -> list[str]:
+    """What makes rooms smaller than meant, or hides them."""
+    leans = lean(standing.mesh, outer) if standing.found else 0.0
+    several = told.crossing or standing.slicer.doubled or (told.meeting and not standing.found)
+    return ([_LEANS.format(leans)] if leans else []) + ([_SEVERAL] if several else [])
 
 
 def _outer(told: bodies.Bodies, inner: Sequence[int]) -> list[int]:

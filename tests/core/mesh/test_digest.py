@@ -14,6 +14,9 @@ from brimbook.mesh.triangles import ModelError
 from tests.core.helpers import read_models
 
 PLAIN = read_models.vessel()
+# A cup of radius 45 and height 80, its walls 5 and its floor 8 thick, as it was written before rooms had a surface.
+FIRST = ("aFWi3AQrQAAEK0AABCoAAAR1B9IAAMAAAAQAAAAAAAAAACgT9QjjNUZR_-ABRlH_4ABDSA8rwUXGPJUAAAAAAAAAH__4zM0sTsX__5rdf______zW6wAABJFga7SLOUNKMzNAAAAAAD"
+         "____________8AAA")
 LARGEST = read_models.vessel(levels=60, rooms=4, room_levels=24, sections=16, gaps=8, notes=("A note of some length, as they come.",) * 20)
 
 
@@ -190,7 +193,7 @@ def assert_sound(model):
     assert len(digest.reading(model)) <= 1500
 
 
-@pytest.mark.parametrize("text", ["", "a", "b" + digest.reading(PLAIN)[1:], "aAAAA", "a" * 5000, "é" * 30, "a....", None, 7, "aAAAA~", "a" + "\x00" * 40])
+@pytest.mark.parametrize("text", ["", "a", "c" + digest.reading(PLAIN)[1:], "a" + digest.reading(PLAIN)[1:], "aAAAA", "a" * 5000, "é" * 30, "a....", None, 7, "aAAAA~", "a" + "\x00" * 40])
 def test_what_is_no_such_text_is_refused(text):
     with pytest.raises(ModelError):
         digest.model(text)
@@ -203,9 +206,23 @@ def test_sealed_nonsense_is_refused():
     for body in ("", "A", "_" * 40, "_" * 1400, "A" * 1400, "." * 300, "AAAA.~", "AAAA.~z"):
         with pytest.raises(ModelError):
             digest.model(letters.sealed("a", body))
+        with pytest.raises(ModelError):
+            digest.model(letters.sealed(digest.VERSION, body))
 
 
 def test_sections_of_another_model_have_its_rooms_or_are_refused():
     two = read_models.vessel(rooms=2)
     with pytest.raises(ModelError):
         digest.model(digest.reading(PLAIN), digest.sections(two))
+
+
+def test_a_room_keeps_its_surface():
+    rooms = tuple(dataclasses.replace(room, surface=1234.5) for room in PLAIN.rooms)
+    assert [room.surface for room in digest.model(digest.reading(dataclasses.replace(PLAIN, rooms=rooms))).rooms] == [1234.5] * len(rooms)
+
+
+def test_a_reading_of_the_first_kind_is_read_still():
+    """As it was written before rooms had a surface."""
+    found = digest.model(FIRST)
+    assert [room.surface for room in found.rooms] == [0.0]
+    assert found.rooms[0].levels[-1].volume == pytest.approx(360878.8, rel=1e-6)

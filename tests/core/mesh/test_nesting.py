@@ -34,3 +34,10 @@ def test_a_place_level_with_a_corner_counts_once():
 def test_area_far_from_the_origin():
     assert area(square(1e-3, 1e6, 1e6)) == area(square(1e-3, 1e6, 1e6, hole=True)) * -1
     assert abs(area(square(1.0, 1e6, 1e6)) - 1) < 1e-9
+
+
+def test_what_is_partly_in_another_is_crossed():
+    """A handle that runs into the wall of a cup, a core that touches its wall, and one that stands free."""
+    loops = [square(20), square(16, 2, 2, hole=True)]
+    assert [nested([*loops, square(*place)])[2].is_crossed for place in ((6, 15, 8), (6, 12, 8), (6, 5, 8), (6, 30, 8), (6, 20, 8))] == [
+        True, False, False, False, False]

@@ -48,6 +48,18 @@ def test_cores_of_their_own_count_like_parts_of_the_piece(seed):
     assert found(models.joined(blocks.solid(cup), blocks.solid(core))) == blocks.pools(cup | core)
 
 
+@pytest.mark.parametrize("seed", range(40))
+def test_what_hangs_into_a_cup_counts_like_what_stands_in_it(seed):
+    """Cubes that hang from a bridge on the rim, in one piece with it and the cup, or of their own on it."""
+    cup = blocks.cubes(9, 9, 9) - blocks.cubes(7, 7, 8, (1, 1, 1))
+    core = {(x + 2, y + 2, z + 2) for x, y, z in blocks.any_solid(seed, 5)}
+    core |= blocks.cubes(1, 1, 8, (4, 4, 2)) | blocks.cubes(9, 1, 1, (0, 4, 9))
+    if not blocks.is_clean(cup | core):
+        pytest.skip("These cubes touch by edges alone.")
+    counted = blocks.pools(cup | core)
+    assert found(blocks.solid(cup | core)) == counted
+
+
 def test_a_height_just_below_a_corner_has_none_between():
     slicer = Slicer(models.cup())
     assert pools.below(slicer, slicer.rank_at(80.0)) == 44.0

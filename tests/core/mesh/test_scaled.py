@@ -1,5 +1,7 @@
 """A model in millimeters, at the scale of its print."""
 
+import dataclasses
+
 import pytest
 
 from brimbook.mesh import curve
@@ -13,6 +15,8 @@ def test_lengths_areas_and_volumes_grow_each_in_its_way():
     large = scaled(MODEL, 25.4)
     assert large.unit == "mm" and large.size == pytest.approx((2540, 2540, 2032))
     assert large.surface == pytest.approx(25.4 ** 2 * MODEL.surface)
+    room = dataclasses.replace(MODEL.rooms[0], surface=100.0)
+    assert scaled(dataclasses.replace(MODEL, rooms=(room,)), 25.4).rooms[0].surface == pytest.approx(25.4 ** 2 * 100)
     assert large.solid[-1].volume == pytest.approx(25.4 ** 3 * MODEL.solid[-1].volume)
     assert curve.volume_at(large.rooms[0].levels, 25.4 * 40) == pytest.approx(25.4 ** 3 * curve.volume_at(MODEL.rooms[0].levels, 40))
     assert large.thinnest == pytest.approx((25.4 * 3.25, 25.4 * 41.5))
