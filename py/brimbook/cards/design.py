@@ -109,15 +109,10 @@ def design_cut(said: Said, fill: str) -> Cut | None:
         return None
     outside, room = _half(found.body.outside), _half(found.body.room)
     middle = max(across for across, _ in outside)
-    solid = tuple((middle + across, height) for across, height in (*_mirrored(outside), *reversed(_mirrored(room))))
+    solid = tuple((middle + across, height) for across, height in (*drawing.mirrored(outside), *reversed(drawing.mirrored(room))))
     if not fill.startswith("wells."):
         return Cut((solid,))
     return Cut((solid,), gaps_below((solid,), found.body.room.low, found.line, (0.0, 2 * middle)), found.line)
-
-
-def _mirrored(half: list[Point]) -> list[Point]:
-    """Both halves of a side, from the right rim by the bottom to the left rim."""
-    return [*reversed(half), *((-across, height) for across, height in half)]
 
 
 def _half(shell: Shell) -> list[Point]:

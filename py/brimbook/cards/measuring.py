@@ -26,7 +26,7 @@ _MOLD_QUESTIONS = {
     "dry_filler": "What did the filler weigh?",
     "dimensions": "How large is the cavity?",
     "file": "What does its file show?",
-    "design": "What takes the design to cast?",
+    "design": "How much mix does the design take?",
 }
 _WELL_QUESTIONS = {
     "on_scale": "What did the water to the line weigh?",

@@ -26,8 +26,8 @@ def vessel(outside: Sequence[Point], room: Sequence[Point], line: float, plans: 
     """
     widest, highest = max(across for across, _ in (*outside, *room)), outside[-1][1]
     scale = min((_RIGHT - _LEFT) / 2 / widest, (_BOTTOM - _TOP) / highest)
-    wall = [*_mirrored(outside), *reversed(_mirrored(room))]
-    wax = _mirrored(_below(room, line))
+    wall = [*mirrored(outside), *reversed(mirrored(room))]
+    wax = mirrored(_below(room, line))
     level = _on_sheet((0.0, line), scale)[1]
     shapes = [_polygon([_on_sheet(each, scale) for each in wall], "vessel-wall"),
               _polygon([_on_sheet(each, scale) for each in wax], "wax"),
@@ -38,8 +38,11 @@ def vessel(outside: Sequence[Point], room: Sequence[Point], line: float, plans: 
             f'{"".join([*shapes, *_from_above(plans), *texts])}</svg>')
 
 
-def _mirrored(half: Sequence[Point]) -> list[Point]:
-    """Both sides of a half section, from the right rim by the bottom to the left rim."""
+def mirrored(half: Sequence[Point]) -> list[Point]:
+    """Both sides of a half section, from the right rim by the bottom to the left rim [mm].
+
+    half: from the bottom up, as distances from the middle and heights [mm].
+    """
     return [*reversed(half), *((-across, height) for across, height in half)]
 
 

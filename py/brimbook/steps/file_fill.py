@@ -60,20 +60,30 @@ def _typed_outline(said: Said, place: str) -> Polygon:
 
 
 def wetted(found: Modeled, outline: Polygon = ()) -> float:
-    """The surface that what is filled touches below its line, its top apart, from the sections around it [mm²].
+    """The surface that what is filled touches below its line, its top apart [mm²].
 
     found: the model of a fill [model].
     outline: what is known of it where there are no sections; without one it is taken as round [mm].
+
+    To the brim as the file tells it; below the brim such a share of that as the sections around it tell.
     """
+    whole, to_line = [found.model.rooms[room].surface for room in found.rooms], _around_sections(found, outline, found.line)
+    if not whole or not all(whole):
+        return to_line
+    return math.fsum(whole) * to_line / _around_sections(found, outline, found.levels[-1].height)
+
+
+def _around_sections(found: Modeled, outline: Polygon, line: float) -> float:
+    """The surface touched below a height, by how long around the sections are."""
     around = [(section.height, math.fsum(map(_around, sides_of(section, found.rooms))), whole) for section in found.model.sections
               if (whole := outline_of(section, found.rooms)[1]) > 0] or (
-        [(found.line, _around(outline), signed_area(list(outline)))] if outline else [])
+        [(line, _around(outline), signed_area(list(outline)))] if outline else [])
     total = [found.levels[0].above]
     for low, high in zip(found.levels, found.levels[1:]):
-        if low.height >= found.line:
+        if low.height >= line:
             break
-        share = min(1.0, (found.line - low.height) / (high.height - low.height))
-        total += [_lateral(around, low, high) * share, abs(high.above - high.below) if high.height < found.line else 0.0]
+        share = min(1.0, (line - low.height) / (high.height - low.height))
+        total += [_lateral(around, low, high) * share, abs(high.above - high.below) if high.height < line else 0.0]
     return math.fsum(total)
 
 

@@ -11,6 +11,7 @@ from brimbook.mesh.scaled import scaled
 from brimbook.mesh.triangles import ModelError
 from brimbook.record.said import Said
 
+
 @dataclass(frozen=True)
 class Modeled:
     """A model in mm, as it is printed, and what of it is filled.

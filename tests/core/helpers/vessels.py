@@ -91,7 +91,8 @@ _FULL_EXCEPTIONS = {"readability": "0.1 g", "line_error": "0.7 mm", "ruler": "0.
                     "of": "Notched + Notched", "after": "1198.5 g", "out_at": "2026-09-12T14:30",
                     "bar_width": "16.5 mm", "bar_thickness": "2.4 mm", "slot_width": "2.3 mm", "overhang": "12.5 mm",
                     "wider": "3.5 mm", "clearance": "1.5 mm", "expansion": "0.0007", "cup_poured": "1316.5 g", "cup_set": "1320.5 g",
-                    "cup_error": "0.7 mL", "off": "0.3 mm", "photo.off": "0.7 %", "wall_thickness": "6.5 mm", "floor_thickness": "8.5 mm", "line": "9.5 mm", "count": "1", "up_to": "3", "x": "30.5 mm", "y": "33.5 mm"}
+                    "cup_error": "0.7 mL", "off": "0.3 mm", "photo.off": "0.7 %", "wall_thickness": "6.5 mm",
+                    "floor_thickness": "8.5 mm", "line": "9.5 mm", "count": "1", "up_to": "3", "x": "30.5 mm", "y": "33.5 mm"}
 
 
 def _reading(kind: str, number: int, row: int) -> str:
@@ -107,7 +108,8 @@ def full_vessel() -> dict[str, Any]:
         if path.startswith(("materials.", "wicks.")):
             continue
         last = path.rsplit(".", 1)[-1]
-        text = _FULL_EXCEPTIONS.get(".".join(path.split(".")[-2:])) or _FULL_EXCEPTIONS.get(last) or (leaf.choices[0].value if leaf.choices else _FULL_TEXTS[leaf.kind])
+        text = _FULL_EXCEPTIONS.get(".".join(path.split(".")[-2:])) or _FULL_EXCEPTIONS.get(last) or (
+            leaf.choices[0].value if leaf.choices else _FULL_TEXTS[leaf.kind])
         if ".readings.*." in path:
             for row in range(3):
                 put(record, path.replace("readings.*", f"readings.{row}").replace("*", "0"),

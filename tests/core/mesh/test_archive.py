@@ -99,10 +99,10 @@ def test_damage_is_told():
     data, first = zipped(), zipped({"long": LONG})
     assert "damaged" in refused(data[:-30])
     assert "damaged" in refused(data[:200] + data[300:])
-    assert "damaged" in refused(changed(first, 5_000 if len(first) > 9_000 else 60, b"XXXX"))
+    assert "damaged" in refused(changed(first, 5_000 if len(first) > 9_000 else 60, b"gone"))
     assert "damaged" in refused(changed(first, 0, b"XX"))
     assert "damaged" in refused(changed(data, entry(data, b"long"), b"XX"))
-    assert "damaged" in refused(changed(data, entry(data, b"long") + 16, b"XXXX")), "check sum"
+    assert "damaged" in refused(changed(data, entry(data, b"long") + 16, b"gone")), "check sum"
     assert "damaged" in refused(changed(data, entry(data, b"long") + 42, b"\xf0\xff\xff\x7f")), "begins beyond the end"
     assert "damaged" in refused(changed(data, entry(data, b"long") + 20, b"\xff\xff\xff\x7f")), "longer than the file"
     assert "damaged" in refused(changed(data, entry(data, b"long") + 24, b"\xff\xff\xff\xff")), "a long size that is not there"

@@ -65,6 +65,16 @@ def test_a_core_is_wetted_too():
     assert found.volume == pytest.approx(area * 60 / 1000)
 
 
+def test_a_core_is_wetted_through_a_link_too():
+    """Without its sections, as a link brings it, by the surface that the file's reading tells of the room."""
+    area, walls = math.pi * (45**2 - 42**2), 2 * math.pi * (45 + 42) * 60
+    room = Room((Level(10.0, 0.0, 0.0, area), Level(70.0, 60 * area, area, 0.0)), area + walls)
+    record = cup_vessel(cup(rooms=(room,), sections=(), size=(120.0, 120.0, 80.0)), file__holds="mold")
+    assert wetted(modeled(understand(record, Display()), CAVITY)) == pytest.approx(area + walls, rel=1e-4)
+    half = understand(put(record, f"{CAVITY}.file.line", "30 mm"), Display())
+    assert area + walls / 3 < wetted(modeled(half, CAVITY)) < area + walls
+
+
 def test_the_top_of_a_space_for_wax_is_no_wall():
     said = understand(read_into(vessel(), FILL, plug()), Display())
     assert wetted(modeled(said, FILL)) == pytest.approx(math.pi * (40**2 + 2 * 40 * 72), rel=0.002)
