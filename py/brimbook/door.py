@@ -5,13 +5,18 @@ import traceback
 from collections.abc import Callable
 from typing import Any
 
+from brimbook.book.file import book_file, book_preview
+from brimbook.book.trace import trace
 from brimbook.cards.countdown import countdown
 from brimbook.cards.design_file import design_model
+from brimbook.cards.label_print import label_pages
 from brimbook.cards.moving import move_wick
+from brimbook.cards.outdated import outdated
 from brimbook.cards.photo import mark_photo
 from brimbook.cards.reminders import reminders
 from brimbook.cards.sharing import with_outlines
-from brimbook.cards.shelf import shelf_of, shelf_sheet
+from brimbook.cards.shelf import Shelf, shelf_of, shelf_sheet
+from brimbook.cards.shopping import shopping, shopping_list, shopping_pages
 from brimbook.cards.sheet import line, sheet
 from brimbook.cards.true_size import holder_file, holder_model, holder_pages, template_file, template_pages
 from brimbook.draw.code import qr
@@ -65,8 +70,12 @@ def _first(request: dict[str, Any]) -> dict[str, Any]:
 def _work_out(request: dict[str, Any]) -> dict[str, Any]:
     record, display = request.get("record"), display_of(whole(request.get("settings")))
     answer = work_out(record, display)
-    return {"record": tree.copy_with(record, answer.said.canonical),
-            "sheet": sheet(answer, shelf_of(request.get("materials"), request.get("wicks"), display))}
+    return {"record": tree.copy_with(record, answer.said.canonical), "sheet": sheet(answer, _own_shelf(request))}
+
+
+def _own_shelf(request: dict[str, Any]) -> Shelf:
+    """The maker's own materials and wicks, which go along with every request that may need them."""
+    return shelf_of(request.get("materials"), request.get("wicks"), display_of(whole(request.get("settings"))))
 
 
 def _shelf(request: dict[str, Any]) -> dict[str, Any]:
@@ -77,7 +86,17 @@ def _shelf(request: dict[str, Any]) -> dict[str, Any]:
 
 
 def _share(request: dict[str, Any]) -> dict[str, Any]:
-    """A link holds what was understood in a form that reads the same under any settings."""
+    """A link to pass on, and the same as a code to photograph."""
+    full = _link(request, private=request.get("private") is True)
+    name = str(request["record"].get("name", "")).strip() or "this vessel"
+    try:
+        return {"link": full, "qr": qr(full), "qr_label": f"QR code of the link to {name}"}
+    except ValueError as error:
+        return {"link": full, "qr": "", "qr_label": str(error)}
+
+
+def _link(request: dict[str, Any], private: bool = False) -> str:
+    """A link holds what was understood in a form that reads the same under any settings; what is private only when asked."""
     record = request.get("record")
     if not isinstance(record, dict):
         raise link.LinkError("There is no vessel here to share.")
@@ -85,13 +104,9 @@ def _share(request: dict[str, Any]) -> dict[str, Any]:
     address = str(request.get("address", "")).partition("#")[0]
     if not tree.within_limits(record):
         raise link.LinkError("There is no vessel here that a link could hold.")
-    plain = tree.without(tree.copy_with(record, {**said.texts, **said.canonical}), is_private)
-    full = f"{address}#{link.to_fragment(with_outlines(said, plain))}"
-    name = said.text("name").strip() or "this vessel"
-    try:
-        return {"link": full, "qr": qr(full), "qr_label": f"QR code of the link to {name}"}
-    except ValueError as error:
-        return {"link": full, "qr": "", "qr_label": str(error)}
+    told = tree.copy_with(record, {**said.texts, **said.canonical})
+    plain = told if private else tree.without(told, is_private)
+    return f"{address}#{link.to_fragment(with_outlines(said, plain))}"
 
 
 def _open_link(request: dict[str, Any]) -> dict[str, Any]:
@@ -111,6 +126,42 @@ def _move_wick(request: dict[str, Any]) -> dict[str, Any]:
 def _mark_photo(request: dict[str, Any]) -> dict[str, Any]:
     settings = whole(request.get("settings"))
     return mark_photo(understand(request.get("record"), display_of(settings)), request, paper_of(settings))
+
+
+def _label_pages(request: dict[str, Any]) -> dict[str, Any]:
+    """The code on a label leads to the vessel without prices, whatever else is asked."""
+    try:
+        full = _link(request)
+    except link.LinkError:
+        full = ""
+    return label_pages(_answer_of(request), request.get("place"), paper_of(whole(request.get("settings"))), full)
+
+
+def _planned(make: Callable[..., Any]) -> Callable[[dict[str, Any]], Any]:
+    """An ask about a plan of what to make."""
+    return lambda request: make(request.get("record"), request.get("vessels"), _own_shelf(request),
+                                display_of(whole(request.get("settings"))))
+
+
+def _shopping_pages(request: dict[str, Any]) -> dict[str, Any]:
+    settings = whole(request.get("settings"))
+    return shopping_pages(request.get("record"), request.get("vessels"), _own_shelf(request), display_of(settings), paper_of(settings))
+
+
+def _outdated(request: dict[str, Any]) -> list[dict[str, Any]]:
+    return outdated(request.get("entries"), _own_shelf(request), display_of(whole(request.get("settings"))))
+
+
+def _trace(request: dict[str, Any]) -> dict[str, Any]:
+    return trace(request.get("entries"), str(request.get("sought", "")), display_of(whole(request.get("settings"))))
+
+
+def _book_file(request: dict[str, Any]) -> dict[str, str]:
+    return book_file(request.get("entries"), request.get("own"), str(request.get("made", "")), str(request.get("form", "")))
+
+
+def _book_preview(request: dict[str, Any]) -> dict[str, Any]:
+    return book_preview(str(request.get("text", "")), request.get("entries"), request.get("own"))
 
 
 def _countdown(request: dict[str, Any]) -> list[dict[str, str]]:
@@ -153,4 +204,12 @@ ASKS: dict[str, Callable[[dict[str, Any]], Any]] = {
     "holder_pages": _printed(holder_pages),
     "holder_model": _taken_away(holder_model),
     "design_model": _taken_away(design_model),
+    "label_pages": _label_pages,
+    "shopping": _planned(shopping),
+    "shopping_list": _planned(shopping_list),
+    "shopping_pages": _shopping_pages,
+    "outdated": _outdated,
+    "trace": _trace,
+    "book_file": _book_file,
+    "book_preview": _book_preview,
 }

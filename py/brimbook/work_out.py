@@ -10,9 +10,11 @@ from brimbook.quantity.show import Display
 from brimbook.record.said import Said, understand
 from brimbook.record.tree import item_of
 from brimbook.steps.blending import Blend, blending
+from brimbook.steps.batches import Batch, batches_of
 from brimbook.steps.bowl import bowl
 from brimbook.steps.burning import Burn, burning
 from brimbook.steps.clamping import clamping
+from brimbook.steps.cost import Costing, costing
 from brimbook.steps.curing import Schedule, curing
 from brimbook.steps.design import PLACE, design_of
 from brimbook.steps.design_figures import design_figures, design_weights
@@ -20,6 +22,7 @@ from brimbook.steps.drying import Dryness, drying
 from brimbook.steps.filling import Filled, filling
 from brimbook.steps.finishing import finishing
 from brimbook.steps.holder import holder
+from brimbook.steps.label import Labeled, labeled
 from brimbook.steps.leaking import leaking
 from brimbook.steps.measure import Measurement, measure
 from brimbook.steps.melting import Melt, melting
@@ -28,8 +31,10 @@ from brimbook.steps.plan import Plan
 from brimbook.steps.photo import photo_figures
 from brimbook.steps.pot import Potful, pot
 from brimbook.steps.pouring import pouring
+from brimbook.steps.price import pricing
 from brimbook.steps.recipe import recipe_of
 from brimbook.steps.scent import scent
+from brimbook.steps.supplies import Supply, supplies_of
 from brimbook.steps.target import Target, target
 from brimbook.steps.wax_surface import shape_of
 from brimbook.steps.wicks import WickPlan, wicks
@@ -58,6 +63,10 @@ class Answer:
     wick_plans: dict[str, WickPlan] = field(default_factory=dict)
     burns: dict[str, Burn] = field(default_factory=dict)
     targets: dict[str, Target] = field(default_factory=dict)
+    supplies: tuple[Supply, ...] = ()
+    costing: Costing | None = None
+    batches: tuple[Batch, ...] = ()
+    labels: dict[str, Labeled] = field(default_factory=dict)
 
     def keep(self, figures: list[Figure]) -> None:
         """Add figures [nothing].
@@ -101,6 +110,7 @@ def work_out(record: dict[str, Any], display: Display = Display()) -> Answer:
         _candle(answer, place)
         _target(answer, place)
     _design_weights(answer)
+    _sell(answer)
     return answer
 
 
@@ -248,3 +258,26 @@ def _candle(answer: Answer, place: str) -> None:
     answer.keep(holder(answer.said, place, plan))
     answer.burns[place] = burning(answer.said, place, plan, answer.fills.get(place))
     answer.keep(list(answer.burns[place].figures))
+
+
+def _sell(answer: Answer) -> None:
+    """What a vessel costs, what to ask for it, its batches, its labels."""
+    said = answer.said
+    answer.supplies = supplies_of(said, answer.figures, answer.potfuls)
+    answer.costing = costing(said, answer.supplies, answer.figures)
+    if answer.costing is not None:
+        answer.keep(list(answer.costing.figures))
+        answer.keep(pricing(said, answer.costing, answer.supplies))
+    answer.batches = batches_of(said)
+    answer.keep([figure for batch in answer.batches for figure in batch.figures])
+    for place in label_places(said):
+        answer.labels[place] = labeled(said, place, answer.fills, answer.burns, answer.figures, answer.batches)
+        answer.keep(list(answer.labels[place].figures))
+
+
+def label_places(said: Said) -> list[str]:
+    """The path of each label; of one that is not begun where there is none [texts].
+
+    said: the record as understood [said].
+    """
+    return places(said, "labels") or ["labels.0"]

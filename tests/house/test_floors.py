@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 CORE = Path(__file__).parents[2] / "py" / "brimbook"
-FLOORS = ["reading", "door", "settings", "cards", "work_out", "steps", "candle", "cast", "draw", "fill", "mesh", "shape", "record", "figure",
+FLOORS = ["reading", "door", "settings", "cards", "work_out", "steps", "sell", "candle", "cast", "draw", "fill", "mesh", "shape", "book", "record", "figure",
           "sources", "quantity"]
 FILES = sorted(CORE.rglob("*.py"))
 # The standard library that a pure core may use: no clock, no chance, no files, no network.

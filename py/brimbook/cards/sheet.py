@@ -2,27 +2,31 @@
 
 from typing import Any
 
+from brimbook.cards.batches import batches_card
 from brimbook.cards.bowl import bowl_card
 from brimbook.cards.burning import burning_card
 from brimbook.cards.clamping import clamp_card
+from brimbook.cards.cost import cost_card
 from brimbook.cards.curing import cure_card
 from brimbook.cards.design import design_action, design_card
 from brimbook.cards.drying import dry_card
 from brimbook.cards.finishing import finish_card
 from brimbook.cards.holder import holder_card
+from brimbook.cards.label import label_card
 from brimbook.cards.leaking import leak_card
 from brimbook.cards.measuring import mold_card, well_card
 from brimbook.cards.melting import melting_card
 from brimbook.cards.mixing import mix_card
 from brimbook.cards.pot import pot_card
 from brimbook.cards.pouring import pour_card
+from brimbook.cards.price import price_card
 from brimbook.cards.scent import scent_card
 from brimbook.cards.shelf import Shelf
 from brimbook.cards.target import target_card
 from brimbook.cards.wax import wax_card
 from brimbook.cards.wicks import wicks_card
 from brimbook.record.blank import new_cast, new_well
-from brimbook.work_out import Answer, has_own_bowl, has_own_pot, places
+from brimbook.work_out import Answer, has_own_bowl, has_own_pot, label_places, places
 
 _ON_THE_SHELF = ("powder", "water", "wax", "fragrance")
 
@@ -38,6 +42,8 @@ def sheet(answer: Answer, shelf: Shelf = Shelf()) -> dict[str, Any]:
         cards += _cast_cards(answer, place, shelf)
     for place in places(said, "wells"):
         cards += _well_cards(answer, place, shelf)
+    cards += _chapter("Sell", [cost_card(answer, shelf), price_card(answer, shelf), *(label_card(answer, place) for place in label_places(said)),
+                               batches_card(answer, shelf)])
     return {
         "title": said.text("name").strip() or "New vessel", "line": line(answer), "cards": cards,
         "faults": [{"path": fault.path, "label": fault.label, "sentence": fault.sentence} for fault in said.faults],

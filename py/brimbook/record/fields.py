@@ -10,15 +10,16 @@ from functools import lru_cache
 
 from brimbook.record.leaf import Choice, Leaf
 from brimbook.record.leaves import (
-    bowl, burning, cast, clamping, curing, design, drying, finishing, holder, leaking, materials, melting, photo, pot, pours, scent, vessel, wax,
-    well, wicks)
+    batches, bowl, burning, cast, clamping, curing, design, drying, finishing, holder, label, leaking, making, materials, melting, packaging, photo,
+    pot, pours, scent, selling, vessel, wax, well, wicks)
 
 VERSION = 1
 
 LEAVES: dict[str, Leaf] = {
     **vessel.LEAVES, **design.LEAVES, **cast.LEAVES, **pours.LEAVES, **bowl.LEAVES, **clamping.LEAVES, **curing.LEAVES, **drying.LEAVES,
     **leaking.LEAVES, **finishing.LEAVES, **well.LEAVES, **pot.LEAVES, **wax.LEAVES, **scent.LEAVES, **melting.LEAVES,
-    **wicks.LEAVES, **photo.LEAVES, **holder.LEAVES, **burning.LEAVES, **materials.LEAVES,
+    **wicks.LEAVES, **photo.LEAVES, **holder.LEAVES, **burning.LEAVES, **packaging.LEAVES, **selling.LEAVES, **label.LEAVES,
+    **batches.LEAVES, **materials.LEAVES, **making.LEAVES,
 }
 
 __all__ = ["LEAVES", "VERSION", "Choice", "Leaf", "leaf_at", "shape_at"]

@@ -1,7 +1,7 @@
 """What holds the mold shut: pressure, bolts, heat, and the plastic it is printed in."""
 
 from brimbook.quantity.read import Bounds
-from brimbook.record.leaf import DIMENSION, MONEY, VOLUME, WEIGHT, Choice, Leaf
+from brimbook.record.leaf import DIMENSION, MONEY, TIME, VOLUME, WEIGHT, Choice, Leaf
 
 FRESH = Bounds(0.3, 4.0, "A fresh mix weighs between 0.3 and 4 g/mL: near 2.2 for mortar.")
 THICKNESS = Bounds(0.5, 200, "A flange is between 0.5 and 200 mm thick or wide.")
@@ -52,6 +52,7 @@ CLAMPING = {
     "spool_price": Leaf("money", "A spool costs", "", MONEY, private=True),
     "spool_weight": Leaf("mass", "Plastic on a full spool", "1 kg",
                          Bounds(50, 50_000, "A spool holds between 50 g and 50 kg: usually 1 kg."), "Without the reel."),
+    "print_time": Leaf("duration", "Printing it takes", "", TIME, "All its parts, from the slicer.", unit="h"),
     "filament": Leaf("length", "Filament", "1.75 mm", Bounds(0.5, 100, "Filament is between 0.5 and 100 mm across.")),
     "lasts": Leaf("count", "Casts from one mold", "20", Bounds(1, 100_000, "A mold serves for 1 to 100000 casts."),
                   "The cost of the print is spread over them."),

@@ -2,6 +2,7 @@
 
 from brimbook.quantity.read import Bounds
 from brimbook.record.leaf import DIMENSION, TIME, Choice, Leaf
+from brimbook.record.leaves.supply import bought
 
 OUTLINE = Bounds(1.0, 10_000, "An outline here is between 1 mm and 10 m. Check the digits and the unit.")
 AREA = Bounds(0.1, 100_000, "An area here is between 0.1 and 100000 cm².")
@@ -36,6 +37,7 @@ def _coat(name: str, label: str, coats: str, hours: str) -> dict[str, Leaf]:
 
 FINISHING = {
     "shape": Leaf("choice", "Its outline", "round", choices=SHAPES),
+    **{f"{coat}.{name}": leaf for coat in ("sealer", "primer", "paint") for name, leaf in bought("volume").items()},
     **_side("inside", "Inside", "floor"), **_side("outside", "Outside", "foot"),
     **_coat("sealer", "sealer", "2", "4 h"), **_coat("primer", "primer", "0", "2 h"), **_coat("paint", "paint", "2", "2 h"),
 }

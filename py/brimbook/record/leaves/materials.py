@@ -2,6 +2,7 @@
 
 from brimbook.quantity.read import Bounds
 from brimbook.record.leaf import MONEY, SHARE, TIME, WEIGHT, Choice, Leaf
+from brimbook.record.leaves.supply import LOT, PACKS, bought
 
 PARTICLES = Bounds(0.05, 8.0, "Particles weigh between 0.05 and 8 g/mL: 3.15 for Portland cement, 2.65 for sand. "
                               "This is not the weight of the loose heap.")
@@ -16,6 +17,12 @@ ROLES = (
     Choice("fiber", "Fiber", "Glass or plastic, chopped."),
     Choice("plasticizer", "Plasticizer", "Makes the mix flow with less water."),
     Choice("polymer", "Polymer", "Acrylic or the like, often in water."),
+    Choice("wax", "Wax"),
+    Choice("fragrance", "Fragrance"),
+    Choice("dye", "Dye"),
+    Choice("coating", "Sealer, primer or paint"),
+    Choice("packaging", "Packaging", "Boxes, lids, tissue, labels: what is counted."),
+    Choice("plastic", "Print plastic", "By the spool."),
 )
 FOLLOWS = (
     Choice("portland", "As Portland cement", "Maturity: its time follows the bench temperature by a known law."),
@@ -41,9 +48,28 @@ MATERIAL = {
                                   Bounds(0, 50, "A bench is between 0 and 50 °C (32 and 122 °F).")),
     "follows": Leaf("choice", "In the cold it slows down", "observed", choices=FOLLOWS),
     "heat": Leaf("heat", "Heat it gives off as it sets", "", GIVEN_OFF, "While it is in the mold, for a kg of it."),
-    "pack_weight": Leaf("mass", "A pack weighs", "", WEIGHT),
-    "pack_price": Leaf("money", "A pack costs", "", MONEY, private=True),
+    **bought("mass", named=False),
     "sheet": Leaf("text", "Data sheet it is copied from", longest=200),
 }
 
-LEAVES = {f"materials.*.{name}": leaf for name, leaf in MATERIAL.items()}
+NONE_LEFT = 0.0
+STOCK = {
+    "mass": ("stock_weight", Leaf("mass", "On hand", "", Bounds(NONE_LEFT, 10_000_000, "What is on hand is between 0 and 10 t."), "Empty: none counted.")),
+    "volume": ("stock_volume", Leaf("volume", "On hand", "", Bounds(NONE_LEFT, 10_000_000, "What is on hand is between 0 and 10000 L."), "Empty: none counted.")),
+    "pieces": ("stock_pieces", Leaf("count", "On hand", "", Bounds(NONE_LEFT, 10_000_000, "Type how many are on hand: 0 or more."), "Empty: none counted.")),
+}
+# What only the shelf keeps of anything that is bought: other packs it comes in, what is on hand, its lots, the newest last.
+KEPT = {
+    **{f"packs.*.{path.removeprefix('pack_')}": leaf for path, leaf in PACKS.values()},
+    "packs.*.price": Leaf("money", "It costs", "", MONEY, private=True),
+    **dict(STOCK.values()),
+    "lots.*.lot": LOT,
+    "lots.*.got_on": Leaf("date", "Got on"),
+    "lots.*.remarks": Leaf("text", "Remarks", longest=200),
+}
+
+LEAVES = {
+    **{f"materials.*.{name}": leaf for name, leaf in MATERIAL.items()},
+    **{f"materials.*.{path}": leaf for path, leaf in PACKS.values()},
+    **{f"materials.*.{name}": leaf for name, leaf in KEPT.items()},
+}

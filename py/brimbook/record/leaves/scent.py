@@ -2,6 +2,7 @@
 
 from brimbook.quantity.read import Bounds
 from brimbook.record.leaf import SHARE, Choice, Leaf
+from brimbook.record.leaves.supply import bought
 
 OIL = Bounds(0.5, 1.6, "A fragrance weighs between 0.5 and 1.6 g/mL.")
 PARTS = Bounds(0.0, 10_000, "Type its parts by weight, such as 3: between 0 and 10000.")
@@ -33,11 +34,14 @@ SCENT = {
     "flash": Leaf("temperature", "Flash point", "", FLASH, "In section 9 of its safety data sheet."),
     "flash_cup": Leaf("choice", "Measured in", "closed", choices=CUPS),
     "density": Leaf("density", "One mL of it weighs", "", OIL, "On its sheet as specific gravity."),
+    **bought("mass", named=False),
     **{f"sensitizers.*.{name}": leaf for name, leaf in SENSITIZER.items()},
 }
 
 LEAVES: dict[str, Leaf] = {
     "wells.*.fragrance.wax_most": Leaf("share", "Your wax takes at most", "", LIMIT,
                                        "Fragrance in all, as a share of the wax: on the sheet of the wax."),
+    **{f"wells.*.fragrance.{name}": leaf for name, leaf in bought("mass").items()},
+    **{f"wells.*.coloring.{name}": leaf for name, leaf in bought("mass").items()},
     **{f"wells.*.fragrance.scents.*.{name}": leaf for name, leaf in SCENT.items()},
 }

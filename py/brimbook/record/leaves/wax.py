@@ -2,6 +2,7 @@
 
 from brimbook.quantity.read import Bounds
 from brimbook.record.leaf import SHARE, VOLUME, WEIGHT, Leaf
+from brimbook.record.leaves.supply import bought
 from brimbook.record.leaves.well import OIL
 
 TOLD_AT = Bounds(20.0, 150.0, "A hot density is told for between 20 and 150 °C (68 and 302 °F).")
@@ -14,8 +15,10 @@ BLENDED = {
     "share": Leaf("share", "Its share of all the wax", "", SHARE, "By weight; the first wax is the rest."),
     "density_poured": Leaf("density", "It weighs, hot as poured", "", OIL),
     "density_set": Leaf("density", "It weighs, cold and set", "", OIL),
+    **bought("mass", named=False),
 }
 WAX = {
+    **bought("mass"),
     "density_at": Leaf("temperature", "That hot density is told for", "", TOLD_AT, "Empty: for where it is poured."),
     "expansion": Leaf("number", "Hot wax loses for each °C, in g/mL", "0.00064", EXPANSION,
                       "Oils and paraffins lose 0.0006 to 0.0007."),

@@ -2,6 +2,8 @@
 
 from brimbook.quantity.read import Bounds
 from brimbook.record.leaf import DIMENSION, Choice, Leaf
+from brimbook.record.leaves.materials import KEPT
+from brimbook.record.leaves.supply import bought
 
 MOST_WICKS = 8
 OUTLINES = (
@@ -42,7 +44,10 @@ LEAVES: dict[str, Leaf] = {
     "wells.*.wicks.at.*.x": Leaf("length", "From the left", "", PLACE, "From the left edge of the wax."),
     "wells.*.wicks.at.*.y": Leaf("length", "From the front", "", PLACE, "From the front edge of the wax."),
     **{f"wells.*.wicks.{name}": leaf for name, leaf in WICK.items()},
+    **{f"wells.*.wicks.{name}": leaf for name, leaf in bought("pieces", named=False).items()},
     **{f"wicks.*.{name}": leaf for name, leaf in WICK.items()},
     "wicks.*.core": Leaf("choice", "Its core", "none", choices=CORES),
+    **{f"wicks.*.{name}": leaf for name, leaf in bought("pieces", named=False).items()},
+    **{f"wicks.*.{name}": leaf for name, leaf in KEPT.items() if name.split(".")[-1] not in ("weight", "volume", "stock_weight", "stock_volume")},
     "wicks.*.notes": Leaf("text", "What you saw", longest=200),
 }

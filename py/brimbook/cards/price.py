@@ -1,0 +1,20 @@
+"""The card of the price."""
+
+from typing import Any
+
+from brimbook.cards.asking import ask
+from brimbook.cards.card import card, figures_below
+from brimbook.cards.shelf import Shelf
+from brimbook.steps.cost import PLACE
+from brimbook.work_out import Answer
+
+
+def price_card(answer: Answer, shelf: Shelf) -> dict[str, Any]:
+    """The price of a vessel [card].
+
+    answer: everything worked out [answer].
+    shelf: the maker's own materials [shelf].
+    """
+    said = answer.said
+    return card(PLACE, "price", "Price", "What to ask for it?", waiting="", fields=[ask(said, f"{PLACE}.vessels")], more=[],
+                figures=figures_below(answer, PLACE), answer=())
