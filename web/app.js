@@ -3,18 +3,23 @@
 import { html, render } from "./vendor/lit/lit-html.js";
 import { ask, door, onDoor } from "./core/door.js";
 import { firstAnswer } from "./core/first.js";
-import { entryOf, isEmpty } from "./keep/book.js";
+import { entryOf, isEmpty, isVesselName } from "./keep/book.js";
 import { MATERIALS, materialsEntry } from "./keep/materials.js";
+import { planEntry } from "./keep/plan.js";
 import { showTheme } from "./keep/settings.js";
 import { onOtherTab } from "./keep/store.js";
 import { visitOf } from "./keep/visiting.js";
+import { bookPage } from "./pages/book.js";
+import { enterLots, lotsPage } from "./pages/lots.js";
 import { materialsPage } from "./pages/materials.js";
+import { NO_PLAN, planPage } from "./pages/plan.js";
 import { renewForm, settingsPage } from "./pages/settings.js";
 import { shelfPage } from "./pages/shelf.js";
 import { unfoundPage } from "./pages/unfound.js";
 import { vesselPage } from "./pages/vessel.js";
 import { noteHandle } from "./parts/drag.js";
 import { liveView } from "./parts/live.js";
+import { tendLists } from "./parts/long_list.js";
 import { giveWay, hooks, lay, layAside, opened, workOut } from "./parts/opened.js";
 import { overView, showOver } from "./parts/over.js";
 import { pad, watchFingers } from "./parts/pad.js";
@@ -33,6 +38,7 @@ let screen = () => shelfPage();
 let here = null;
 let arrived = false;
 const scrolls = new Map();
+const OF_A_VESSEL = ["book", "new", "visit"];
 
 function paint() {
   const { title, kind, bar, main, dock } = screen();
@@ -48,6 +54,7 @@ function paint() {
   focusAdded();
   tendTimers();
   tendPicks();
+  tendLists();
 }
 
 /** A screen is entered at its top, the shelf where it was left; the focus goes along for those who listen. */
@@ -135,12 +142,35 @@ function openShelf() {
   show(shelfPage);
 }
 
-/** The maker's own materials; from a vessel, the way back leads there again. */
+/** From a vessel, the way back leads there again. */
+function noteWayBack(from) {
+  if (from && OF_A_VESSEL.includes(opened.kind)) remember({ from: remembered().from ?? from });
+}
+
+/** The maker's own materials. */
 function openMaterials(_, from) {
-  if (from && opened.record) remember({ from: remembered().from ?? from });
+  noteWayBack(from);
   const { record, sheet } = first().shelf;
   lay({ kind: "materials", record, sheet: bareSheet(sheet), ...materialsEntry() });
   show(materialsPage);
+}
+
+/** What the maker plans to make. */
+function openPlan(_, from) {
+  noteWayBack(from);
+  lay({ kind: "plan", ...NO_PLAN, ...planEntry() });
+  show(planPage);
+}
+
+function openLots(lot) {
+  layAside();
+  enterLots(lot);
+  show(lotsPage);
+}
+
+function openBook() {
+  layAside();
+  show(bookPage);
 }
 
 function openSettings() {
@@ -150,8 +180,8 @@ function openSettings() {
 }
 
 const SCREENS = {
-  start, new: openNew, vessel: openFromBook, demo: openDemo, link: openLink, materials: openMaterials, settings: openSettings,
-  shelf: openShelf,
+  start, new: openNew, vessel: openFromBook, demo: openDemo, link: openLink, materials: openMaterials, plan: openPlan,
+  lots: openLots, book: openBook, settings: openSettings, shelf: openShelf,
 };
 
 function go() {
@@ -174,7 +204,8 @@ function otherTab(name, text) {
   const { holder } = opened;
   const entry = text && holder?.place === name ? holder.parse(text) : null;
   if (entry && holder.isOlderThan(entry)) giveWay(entry);
-  if (name === MATERIALS && holder?.place !== name) workOut();
+  const concerns = name === MATERIALS || (opened.kind === "plan" && isVesselName(name));
+  if (concerns && holder?.place !== name) workOut();
   repaint();
 }
 

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from typing import Any
 
 from brimbook.book.file import book_file, book_preview
+from brimbook.book.kept import read_entries
 from brimbook.book.trace import trace
 from brimbook.cards.countdown import countdown
 from brimbook.cards.design_file import design_model
@@ -15,7 +16,8 @@ from brimbook.cards.outdated import outdated
 from brimbook.cards.photo import mark_photo
 from brimbook.cards.reminders import reminders
 from brimbook.cards.sharing import with_outlines
-from brimbook.cards.shelf import Shelf, shelf_of, shelf_sheet
+from brimbook.cards.shelf import Shelf, shelf_of
+from brimbook.cards.shelf_page import shelf_sheet
 from brimbook.cards.shopping import shopping, shopping_list, shopping_pages
 from brimbook.cards.sheet import line, sheet
 from brimbook.cards.true_size import holder_file, holder_model, holder_pages, template_file, template_pages
@@ -28,11 +30,11 @@ from brimbook.settings import display_of, form, paper_of, whole
 from brimbook.work_out import Answer, work_out
 
 
-def ask(name: str, request: str) -> str:
+def ask(name: str, request: str | bytes) -> str:
     """Answer one request of the page; always answers, whatever comes in [JSON text].
 
     name: a key of ASKS [text].
-    request: its own arguments [JSON text].
+    request: its own arguments, and on further lines texts that go along as they are kept [JSON text].
 
     The reply holds either "answer", or "fault" with a sentence for the maker and,
     where the core itself failed, the detail for a report.
@@ -43,12 +45,26 @@ def ask(name: str, request: str) -> str:
     try:
         if name not in ASKS:
             return reply(fault={"sentence": f"There is nothing called “{name}” to ask.", "detail": ""})
-        return reply(answer=ASKS[name](json.loads(request)))
+        return reply(answer=ASKS[name](_asked(request)))
     except (link.LinkError, QuantityError) as error:
         return reply(fault={"sentence": str(error), "detail": ""})
     except Exception:  # the page must have its answer whatever went wrong
         return reply(fault={"sentence": "Something went wrong while working this out. What you typed is kept.",
                             "detail": traceback.format_exc()})
+
+
+def _asked(request: str | bytes) -> Any:
+    """The arguments out of a request. On further lines the book goes along, each entry as it is kept, and behind them the text
+    of a file: a whole book is then taken apart only where it must be. The first line tells how many entries there are.
+    """
+    told = request.decode("utf-8", "replace") if isinstance(request, bytes) else request
+    first, more, rest = told.partition("\n")
+    asked = json.loads(first)
+    if not more:
+        return asked
+    count = max(0, int(asked["texts"]))
+    lines = rest.split("\n", count)
+    return {**asked, "entries": lines[:count], "text": "".join(lines[count:])}
 
 
 def reply(**told: Any) -> str:
@@ -149,11 +165,11 @@ def _shopping_pages(request: dict[str, Any]) -> dict[str, Any]:
 
 
 def _outdated(request: dict[str, Any]) -> list[dict[str, Any]]:
-    return outdated(request.get("entries"), _own_shelf(request), display_of(whole(request.get("settings"))))
+    return outdated(read_entries(request.get("entries")), _own_shelf(request), display_of(whole(request.get("settings"))))
 
 
 def _trace(request: dict[str, Any]) -> dict[str, Any]:
-    return trace(request.get("entries"), str(request.get("sought", "")), display_of(whole(request.get("settings"))))
+    return trace(read_entries(request.get("entries")), str(request.get("sought", "")), display_of(whole(request.get("settings"))))
 
 
 def _book_file(request: dict[str, Any]) -> dict[str, str]:
@@ -161,7 +177,7 @@ def _book_file(request: dict[str, Any]) -> dict[str, str]:
 
 
 def _book_preview(request: dict[str, Any]) -> dict[str, Any]:
-    return book_preview(str(request.get("text", "")), request.get("entries"), request.get("own"))
+    return book_preview(str(request.get("text", "")), request.get("entries"), request.get("own"), request.get("marks"))
 
 
 def _countdown(request: dict[str, Any]) -> list[dict[str, str]]:

@@ -10,7 +10,7 @@ FLOORS = ["reading", "door", "settings", "cards", "work_out", "steps", "sell", "
           "sources", "quantity"]
 FILES = sorted(CORE.rglob("*.py"))
 # The standard library that a pure core may use: no clock, no chance, no files, no network.
-PURE = {"array", "ast", "base64", "bisect", "collections", "copy", "dataclasses", "datetime", "functools", "heapq", "io", "itertools", "json",
+PURE = {"array", "ast", "base64", "bisect", "collections", "copy", "csv", "dataclasses", "datetime", "functools", "heapq", "io", "itertools", "json",
         "math", "operator", "re", "struct", "traceback", "typing", "unicodedata", "xml", "zlib"}
 OUTSIDE = {"pint": "quantity/units.py", "segno": "draw/code.py"}
 

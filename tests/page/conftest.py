@@ -23,7 +23,7 @@ class Maker:
     def opens(self, rest: str = "") -> "Maker":
         """Open the page and wait until its first field or list is there."""
         self.phone.open(rest)
-        self.page.locator("main .cards, main .shelf, main .group, main .empty").first.wait_for()
+        self.page.locator("main .cards, main .shelf, main .group, main .empty, main .card-alone").first.wait_for()
         return self
 
     def taps_digits(self, text: str) -> None:

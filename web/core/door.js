@@ -102,6 +102,8 @@ export function restartDoor() {
 
 /**
  * Ask the core by name.
+ * @param {string} name what is asked
+ * @param {object|string} request its arguments, or the same as a text
  * @returns {Promise<object>} the answer; rejects with an Error whose message is one plain sentence
  */
 export function ask(name, request) {

@@ -4,6 +4,9 @@ import { drop, get, put } from "./store.js";
 
 const THEMES = ["light", "dark"];
 
+/** The names of the settings in the device's storage. */
+export const SETTINGS = ["settings", "settings-made"];
+
 function read(name) {
   try {
     return JSON.parse(get(name) ?? "null");

@@ -8,6 +8,7 @@ import { cardsView } from "../parts/card.js";
 import { footLine } from "../parts/foot.js";
 import { back } from "../parts/icons.js";
 import { opened } from "../parts/opened.js";
+import { outdatedView } from "../parts/outdated.js";
 import { pad, padView } from "../parts/pad.js";
 import { repaint } from "../parts/paint.js";
 import { remembered } from "../parts/route.js";
@@ -30,7 +31,7 @@ const dock = () => html`<div class="dock-acts">${(opened.sheet.actions ?? []).ma
 const isEmpty = () => !opened.record.materials.length && !opened.record.wicks?.length;
 
 function main() {
-  return html`${rivalBanner("Your materials were changed in another tab. The newer ones are shown.")}${coreBanner()}${broken()}
+  return html`${rivalBanner("Your materials were changed in another tab. The newer ones are shown.")}${coreBanner()}${broken()}${outdatedView(opened.record, opened.fresh)}
     ${isEmpty() || opened.fresh ? nothing : html`<p class="quiet" role="status">getting ready…</p>`}
     ${cardsView(opened.sheet)}
     ${footLine()}`;

@@ -10,11 +10,18 @@ import { bareAddress, closeOver, openOver } from "../parts/route.js";
 import { toast } from "../parts/toast.js";
 import { makersOwn } from "../parts/world.js";
 
-let made = null;
+const HOLDS = {
+  plain: "The link holds the vessel as you typed it, but for prices, batches and notes to yourself. It is not sent to any server; only whoever gets the link can open it.",
+  private: "The link holds everything you typed, prices, batches and notes to yourself too. It is not sent to any server; only whoever gets the link can open it.",
+};
 
-/** Open the sheet, with a link made afresh. */
+let made = null;
+let isPrivate = false;
+
+/** Open the sheet, with a link made afresh. What is private stays out of it unless the maker says so each time. */
 export function openShare() {
   made = null;
+  isPrivate = false;
   openOver("share");
 }
 
@@ -23,7 +30,7 @@ async function make(record) {
   made = { record, link: null, fault: "" };
   const mine = made;
   try {
-    Object.assign(mine, await ask("share", { record, ...makersOwn(), address: bareAddress() }));
+    Object.assign(mine, await ask("share", { record, ...makersOwn(), address: bareAddress(), private: isPrivate }));
   } catch (error) {
     mine.fault = error.message;
   }
@@ -37,7 +44,14 @@ export function shareView() {
       <button type="button" class="button only-sign" aria-label="Close" @click=${closeOver}>${cross()}</button></header>
     ${made.fault ? html`<p class="fault" role="status">${made.fault}</p>` : nothing}
     ${made.link ? linkView() : html`<p class="quiet" role="status">${made.fault ? nothing : "getting ready…"}</p>`}
-    <p>The link holds the whole vessel: everything you typed, and nothing else. It is not sent to any server; only whoever gets the link can open it.</p>`;
+    <label class="tick-line"><input type="checkbox" .checked=${isPrivate} @change=${choosePrivate}><span>With prices and notes to yourself</span></label>
+    <p>${isPrivate ? HOLDS.private : HOLDS.plain}</p>`;
+}
+
+function choosePrivate({ target }) {
+  isPrivate = target.checked;
+  make(opened.record);
+  repaint();
 }
 
 function linkView() {

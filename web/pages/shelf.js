@@ -1,13 +1,21 @@
-// The shelf: the vessels in the book, newest first.
+// The shelf: the vessels in the book, newest first, and the ways to what concerns all of them.
 
 import { html, nothing } from "../vendor/lit/lit-html.js";
 import { damaged, damagedText, putBack, remove, removed, vessels } from "../keep/book.js";
-import { bin, cross, fold, look, mark, materialsSign, plus, settingsSign } from "../parts/icons.js";
+import { search } from "../keep/search.js";
+import { bin, fold, mark, materialsSign, plus, settingsSign } from "../parts/icons.js";
+import { finderView } from "../parts/finder.js";
+import { tendLines } from "../parts/lines.js";
+import { longList, rewind } from "../parts/long_list.js";
 import { repaint } from "../parts/paint.js";
 import { demoAddress, vesselAddress } from "../parts/route.js";
 import { footLine } from "../parts/foot.js";
 import { toast } from "../parts/toast.js";
 import { first } from "../parts/world.js";
+
+const LIST = "shelf";
+const MANY = 20;
+const IN_SIGHT = 60;
 
 let sought = "";
 
@@ -23,35 +31,33 @@ const bar = () => html`<h1 class="wordmark">${mark()}<span>Brimbook</span></h1>
   <a class="button only-sign" href="#/materials" aria-label="My materials and wicks">${materialsSign()}</a>
   <a class="button only-sign" href="#/settings" aria-label="Settings">${settingsSign()}</a>`;
 
-const dock = () => html`<div class="dock-acts"><a class="button big" href="#/new">${plus()}<span>New vessel</span></a></div>`;
+const dock = () => html`<div class="dock-acts"><nav class="ways" aria-label="For the whole book">
+    <a class="plain" href="#/plan">Make and buy</a><a class="plain" href="#/lots">Find a lot</a><a class="plain" href="#/book">Save the book</a></nav>
+  <a class="button big" href="#/new">${plus()}<span>New vessel</span></a></div>`;
 
 function main() {
   const all = vessels();
-  const found = all.filter(({ record }) => nameOf(record).toLowerCase().includes(sought.toLowerCase()));
+  const found = search(all, sought);
+  tendLines(found.slice(0, IN_SIGHT));
   return html`
-    ${all.length ? finder() : html`<p class="empty">The book is empty. A new vessel begins with one question: what did the water weigh?</p>`}
-    ${all.length ? html`<ul class="shelf" aria-label="Your vessels">${found.map(row)}</ul>` : nothing}
-    ${all.length && !found.length ? html`<p class="empty" role="status">No vessel has “${sought}” in its name.</p>` : nothing}
+    ${all.length ? finderView({ id: "find", label: "Find by name, notes or lot", sought, seek })
+      : html`<p class="empty">The book is empty. A new vessel begins with one question: what did the water weigh?</p>
+        <p class="quiet">A book that was saved as a file can be <a href="#/book">read from it</a>.</p>`}
+    ${all.length > MANY ? html`<p class="quiet count" role="status">${sought ? `${found.length} of ${all.length} vessels` : `${all.length} vessels`}</p>` : nothing}
+    ${all.length ? longList(LIST, found, row, list) : nothing}
+    ${all.length && !found.length ? html`<p class="empty" role="status">Nothing is found for “${sought}”.</p>` : nothing}
     ${broken()}
     ${demos()}
     ${trash()}
     ${footLine()}`;
 }
 
-function seek(event) {
-  sought = event.target.value;
-  repaint();
-}
+const list = (rows) => html`<ul class="shelf" aria-label="Your vessels">${rows}</ul>`;
 
-function clearSought() {
-  sought = "";
+function seek(text) {
+  sought = text;
+  rewind(LIST);
   repaint();
-}
-
-function finder() {
-  return html`<div class="finder" role="search">${look()}
-    <input type="search" id="find" aria-label="Find by name" placeholder="Find by name" autocomplete="off" .value=${sought} @input=${seek}>
-    ${sought ? html`<button type="button" class="plain only-sign" aria-label="Show all" @click=${clearSought}>${cross()}</button>` : nothing}</div>`;
 }
 
 function row({ record, line }) {

@@ -1,15 +1,14 @@
-// What lies open, a vessel or the maker's materials: what was typed, and the newest sheet the core made of it.
+// What lies open, a vessel, the maker's materials or their plan: what was typed, and the newest sheet the core made of it.
 
 import { askNewest, door } from "../core/door.js";
-import { nowToMinute } from "./clock.js";
+import { nowToMinute, today } from "./clock.js";
 import { holderOf } from "./holders.js";
 import { announce, takeAsKnown } from "./live.js";
 import { repaint } from "./paint.js";
 import { remember, remembered } from "./route.js";
-import { readAt, withAt, withItem, withoutItem } from "./record.js";
+import { readAt, withAt, withItem, withTexts, withoutItem } from "./record.js";
 import { bareSheet, fieldsOf, isAbout, isFaulty } from "./sheet.js";
 import { clearToast, toast } from "./toast.js";
-import { makersOwn } from "./world.js";
 
 const NOTHING = {
   kind: "", token: "", record: null, sheet: null, line: "", holder: null, fresh: false, fault: "",
@@ -18,7 +17,7 @@ const NOTHING = {
 
 const nothingOpen = () => ({ ...NOTHING, drafts: new Map(), folds: new Map() });
 
-/** What lies open; kind is "book", "new", "visit" or "materials". */
+/** What lies open; kind is "book", "new", "visit", "materials" or "plan". */
 export const opened = nothingOpen();
 
 /** Called with the vessel's id when a new vessel enters the book. */
@@ -55,7 +54,7 @@ export async function workOut() {
   const { record, holder } = opened;
   if (!record) return;
   try {
-    const answer = await askNewest("opened", holder.ask, { record, ...makersOwn() });
+    const answer = await askNewest("opened", holder.ask, holder.along(record));
     if (answer && opened.record === record) hear(answer);
   } catch (error) {
     if (opened.record === record) fail(error);
@@ -165,9 +164,6 @@ export function textAt(path, otherwise = "") {
   return opened.drafts.get(path) ?? readAt(opened.record, path) ?? otherwise;
 }
 
-/** The record with several texts written, by path. */
-const withTexts = (record, texts) => Object.entries(texts).reduce((made, [path, text]) => withAt(made, path, text), record);
-
 /** Take one of the offered choices, with everything it sets. */
 export function choose(path, choice) {
   change(withTexts(opened.record, { [path]: choice.value, ...choice.sets }));
@@ -175,6 +171,9 @@ export function choose(path, choice) {
 
 /** Take what a row of a table offers or a file tells, with a way back; `also` is done on that way too. */
 export const take = (texts, words = "Taken.", also = () => {}) => withWayBack(words, withTexts(opened.record, texts), also);
+
+/** Put one item more on a list, and leave what lies open as it is. */
+export const putOn = (list, item) => change(withItem(opened.record, list, item));
 
 /** Write several texts, by path. */
 export const write = (texts) => change(withTexts(opened.record, texts));
@@ -203,10 +202,12 @@ export function act(action) {
   else removeItem(action);
 }
 
-/** The leaves that `now` names begin with what this device's clock says. */
-function add({ append, value, sets = {}, now = [] }) {
+const each = (names, text) => Object.fromEntries(names.map((name) => [name, text]));
+
+/** The leaves that `now` and `today` name begin with what this device's clock says. */
+function add({ append, value, sets = {}, now = [], today: days = [] }) {
   const before = opened.record;
-  const item = { ...value, ...Object.fromEntries(now.map((name) => [name, nowToMinute()])) };
+  const item = { ...value, ...each(now, nowToMinute()), ...each(days, today()) };
   opened.openAt = `${append}.${(readAt(before, append) ?? []).length}.`;
   change(withTexts(withItem(before, append, item), sets));
 }

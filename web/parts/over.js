@@ -1,12 +1,13 @@
 // The one dialog that lies over the screen. The back button and Escape take it away.
 
 import { html, nothing } from "../vendor/lit/lit-html.js";
+import { chooseView } from "../pages/choose.js";
 import { shareView } from "../pages/share.js";
 import { opened } from "./opened.js";
 import { closeOver, over } from "./route.js";
 import { keepView } from "./visit.js";
 
-const VIEWS = { share: shareView, keep: keepView };
+const VIEWS = { share: shareView, keep: keepView, choose: chooseView };
 
 function cancel(event) {
   event.preventDefault();

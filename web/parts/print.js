@@ -5,8 +5,8 @@ import { ask } from "../core/door.js";
 import { picture } from "./drawing.js";
 import { printer } from "./icons.js";
 import { opened } from "./opened.js";
+import { bareAddress } from "./route.js";
 import { toast } from "./toast.js";
-import { makersOwn } from "./world.js";
 
 let paper = null;
 let sheets = null;
@@ -21,7 +21,7 @@ export function printsView(list = []) {
 
 async function make({ ask: name, place }) {
   try {
-    lay(await ask(name, { record: opened.record, ...makersOwn(), place }));
+    lay(await ask(name, { ...opened.holder.along(opened.record), place, address: bareAddress() }));
     print();
   } catch (error) {
     toast(error.message);

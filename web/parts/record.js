@@ -31,6 +31,9 @@ export function withAt(record, path, value) {
   return copy;
 }
 
+/** A copy of the record with several texts written, by path. */
+export const withTexts = (record, texts) => Object.entries(texts).reduce((made, [path, text]) => withAt(made, path, text), record);
+
 /** A copy of the record with one more item at the end of a list. */
 export function withItem(record, listPath, item) {
   return withAt(record, listPath, [...(readAt(record, listPath) ?? []), structuredClone(item)]);

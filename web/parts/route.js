@@ -1,7 +1,10 @@
 // Which screen the address asks for. A fragment that begins with "/" is the page's own;
 // any other is a vessel carried in a link.
 
-/** The route of the present address: {page, id} with page "start", "shelf", "new", "vessel", "materials", "settings", "demo" or "link". */
+/**
+ * The route of the present address: {page, id} with page "start", "shelf", "new", "vessel", "materials", "plan", "lots", "book",
+ * "settings", "demo" or "link".
+ */
 export function route() {
   const fragment = location.hash.slice(1);
   if (!fragment) return { page: "start", id: "" };
@@ -38,7 +41,7 @@ export function renameRoute(fragment) {
   history.replaceState(history.state, "", fragment);
 }
 
-/** What lies over the screen ("share", "keep"), or "". The back button takes it away. */
+/** What lies over the screen ("share", "keep", "choose"), or "". The back button takes it away. */
 export const over = () => history.state?.over ?? "";
 
 /** Lay something over the screen. */

@@ -6,7 +6,6 @@ import { nowToSecond, stamp } from "./clock.js";
 import { onward } from "./icons.js";
 import { opened } from "./opened.js";
 import { toast } from "./toast.js";
-import { makersOwn } from "./world.js";
 
 const TAKEN_BY = 60000;
 
@@ -19,26 +18,29 @@ export function savesView(list = []) {
 
 async function make({ ask: name, place }) {
   try {
-    const made = await ask(name, { record: opened.record, ...makersOwn(), place, now: nowToSecond(), stamp: stamp() });
+    const made = await ask(name, { ...opened.holder.along(opened.record), place, now: nowToSecond(), stamp: stamp() });
     await handOver(new File([made.text], made.name, { type: made.kind }));
   } catch (error) {
     toast(error.message);
   }
 }
 
-async function handOver(file) {
-  if (!(await passed(file))) download(file);
+/** Give a file to the maker; whether it left the page. */
+export async function handOver(file) {
+  const way = await passed(file);
+  if (way === "no way") download(file);
+  return way !== "closed";
 }
 
 /** Only a device for fingers passes files on; closing its sheet is an answer too. */
 async function passed(file) {
   const offers = matchMedia("(pointer: coarse)").matches && navigator.canShare?.({ files: [file] });
-  if (!offers) return false;
+  if (!offers) return "no way";
   try {
     await navigator.share({ files: [file] });
-    return true;
+    return "passed";
   } catch (error) {
-    return error.name === "AbortError";
+    return error.name === "AbortError" ? "closed" : "no way";
   }
 }
 

@@ -4,14 +4,23 @@ import { html, nothing } from "../vendor/lit/lit-html.js";
 import { tick } from "./icons.js";
 import { take } from "./opened.js";
 
+const FEW = 4;
+
 /** The core's table with the sentence on it. */
 export function tableView(table) {
   if (!table?.rows.length) return nothing;
-  return html`<div class="answer-table"><table>
-      <thead><tr>${table.columns.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
-      <tbody>${table.rows.map(row)}</tbody>
-    </table>${table.says ? html`<p class="note">${table.says}</p>` : nothing}</div>`;
+  return html`<div class="answer-table">${isWide(table) ? scroller(table) : bare(table)}${table.says ? html`<p class="note">${table.says}</p>` : nothing}</div>`;
 }
+
+const isWide = ({ columns }) => columns.length > FEW;
+
+const bare = (table) => html`<table>
+    <thead><tr>${table.columns.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
+    <tbody>${table.rows.map(row)}</tbody>
+  </table>`;
+
+/** A wide table scrolls inside its frame, which the keyboard can reach too. */
+const scroller = (table) => html`<div class="table-frame" role="group" tabindex="0" aria-label=${table.columns.join(", ")}>${bare(table)}</div>`;
 
 const offers = ({ sets }) => Object.keys(sets ?? {}).length;
 

@@ -80,5 +80,5 @@ def _print(said: Said, at: str, figures: dict[str, Figure]) -> dict[str, Any]:
     summary = f"{figures['cost_per_cast'].shown} a cast" if "cost_per_cast" in figures else ""
     return group(
         f"{at}.print", "The print", summary,
-        [ask(said, f"{at}.{name}") for name in ("print_weight", "print_volume", "spool_price", "lasts")],
+        [ask(said, f"{at}.{name}") for name in ("print_weight", "print_volume", "spool_price", "lasts", "print_time")],
         more=(ask(said, f"{at}.spool_weight"), _plastic_field(said, at, "plastic_density"), ask(said, f"{at}.filament")))

@@ -5,17 +5,17 @@ from typing import Any
 from brimbook import sources
 from brimbook.cards.asking import ask
 from brimbook.cards.card import beside, card, figures_below, group
-from brimbook.cards.shelf import Shelf, dose_of, material_choices
+from brimbook.cards.shelf import Shelf
+from brimbook.cards.shelf_mix import dose_of, material_choices
 from brimbook.cast.materials import generic
 from brimbook.quantity import show
-from brimbook.record.leaves.materials import ROLES
+from brimbook.record.leaves.materials import MIX_ROLES
 from brimbook.record.said import Said
 from brimbook.steps import cautions
 from brimbook.steps.facts import fact, name_of, stands_in
 from brimbook.steps.recipe import BULK, bulk, others_of, role_of
 from brimbook.work_out import Answer, has_own_bowl
 
-_ALL_ROLES = tuple(role.value for role in ROLES)
 _POWDER_FACTS = ("particle_density", "binder_share", "water_least", "water_most")
 
 
@@ -153,7 +153,7 @@ def _summary(answer: Answer, other: str, amount: list[str]) -> str:
 
 def _ingredient_field(said: Said, mix: str, row: int, shelf: Shelf) -> dict[str, Any]:
     other = f"{mix}.others.{row}"
-    choices = material_choices(said, other, shelf, _ALL_ROLES)
+    choices = material_choices(said, other, shelf, MIX_ROLES)
     for choice in choices:
         role = choice["sets"].get(f"{other}.role")
         dose = dose_of(choice["value"])

@@ -42,8 +42,7 @@ def sheet(answer: Answer, shelf: Shelf = Shelf()) -> dict[str, Any]:
         cards += _cast_cards(answer, place, shelf)
     for place in places(said, "wells"):
         cards += _well_cards(answer, place, shelf)
-    cards += _chapter("Sell", [cost_card(answer, shelf), price_card(answer, shelf), *(label_card(answer, place) for place in label_places(said)),
-                               batches_card(answer, shelf)])
+    cards += _selling_cards(answer, shelf) if cards else []
     return {
         "title": said.text("name").strip() or "New vessel", "line": line(answer), "cards": cards,
         "faults": [{"path": fault.path, "label": fault.label, "sentence": fault.sentence} for fault in said.faults],
@@ -69,6 +68,11 @@ def _well_cards(answer: Answer, place: str, shelf: Shelf) -> list[dict[str, Any]
         *_chapter("Wicks", [wicks_card(answer, place, shelf), holder_card(answer, place)]),
         *_chapter("Burn", [burning_card(answer, place)]),
     ]
+
+
+def _selling_cards(answer: Answer, shelf: Shelf) -> list[dict[str, Any]]:
+    labels = [label_card(answer, place) for place in label_places(answer.said)]
+    return _chapter("Sell", [cost_card(answer, shelf), price_card(answer, shelf), *labels, batches_card(answer, shelf)])
 
 
 def _chapter(title: str, cards: list[dict[str, Any]]) -> list[dict[str, Any]]:

@@ -1,47 +1,50 @@
-"""The shelf: the maker's own materials and wicks, as a page of cards, and as answers to choose from."""
+"""The shelf: the maker's own materials and wicks, and both as answers to choose from in a vessel."""
 
+import json
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
-from brimbook import sources
 from brimbook.cards.asking import ask, plain_choice
-from brimbook.cards.card import card
-from brimbook.cast.materials import GENERIC, Material, generic
-from brimbook.figure import Constant, Figure
-from brimbook.quantity import show
-from brimbook.quantity.moments import show_duration
 from brimbook.quantity.show import Display
 from brimbook.record.fields import Choice, leaf_at
-from brimbook.record.leaves.materials import MATERIAL, ROLES
+from brimbook.record.leaves.materials import FACTS, MATERIAL, MEASURES, MIX_ROLES, ROLES
+from brimbook.record.leaves.scent import SENSITIZER
+from brimbook.record.leaves.supply import PACKS
 from brimbook.record.leaves.wicks import WICK
-from brimbook.record.said import Said, localize, understand, understand_text
-from brimbook.steps import cautions
+from brimbook.record.said import Said, understand
+from brimbook.record.tree import item_of
 
 MOST_MATERIALS = 200
 # What a choice of material writes into a mix; a generic one stands for its figures by its kind alone.
 COPIED = tuple(name for name in MATERIAL if name not in ("kind", "name", "role"))
-_WICK_MORE = ("core", "notes")
-_ASK_CORE = "Ask your supplier what the core is made of before you burn it: a core with lead is banned."
-_ASKED = ("name", "role", "particle_density")
-_BY_ROLE = {
-    "binder": ("water_least", "water_most", "working_time", "demold_time"),
-    "pozzolan": ("most",), "sand": (), "pigment": ("most",), "fiber": ("most",), "plasticizer": ("water_content", "most"),
-    "polymer": ("water_content", "most"),
-}
-_SELDOM = {"binder": ("reference_temperature", "follows", "binder_share", "heat")}
-_PACK = ("pack_weight", "pack_price", "sheet")
+MINE = "mine: "
+# What a maker settles with a vessel: a sheet that says nothing of it leaves it as it is.
+_SETTLED = ("wax_most", "melts_at", "melt_at", "scent_at", "pour_at")
+_OTHERS = {"fragrance": "Another scent", "packaging": "Other packaging"}
 
 
 @dataclass(frozen=True)
 class Shelf:
-    """The maker's own materials and wicks, each as the texts of its leaves."""
+    """The maker's own materials and wicks, each as the canonical texts of its leaves by path, as in packs.0.price."""
 
     materials: tuple[dict[str, str], ...] = ()
     wicks: tuple[dict[str, str], ...] = ()
 
     def named(self) -> list[dict[str, str]]:
         """Those that have a name, to choose from [texts]."""
-        return [material for material in self.materials if material.get("name", "").strip()]
+        return _named(self.materials)
+
+    def of_role(self, role: str) -> list[dict[str, str]]:
+        """Those of a role that have a name [texts].
+
+        role: one of the roles of materials, or wick [text].
+        """
+        return _named(self.wicks) if role == "wick" else [each for each in self.named() if role_of(each) == role]
+
+
+def _named(items: tuple[dict[str, str], ...]) -> list[dict[str, str]]:
+    return [item for item in items if item.get("name", "").strip()]
 
 
 def shelf_of(materials: Any, wicks: Any, display: Display) -> Shelf:
@@ -51,31 +54,63 @@ def shelf_of(materials: Any, wicks: Any, display: Display) -> Shelf:
     wicks: a list of wicks, each with the texts of its leaves [record].
     display: how this maker reads figures [display].
     """
-    lists = {"materials": materials, "wicks": wicks}
-    said = understand({name: each[:MOST_MATERIALS] for name, each in lists.items() if isinstance(each, list)}, display)
-    return Shelf(_texts(said, "materials", tuple(MATERIAL)), _texts(said, "wicks", (*WICK, *_WICK_MORE)))
+    return Shelf(*(tuple(dict(_texts(name, json.dumps(item), display)) for item in items[:MOST_MATERIALS]) if isinstance(items, list) else ()
+                   for name, items in (("materials", materials), ("wicks", wicks))))
 
 
-def _texts(said: Said, name: str, leaves: tuple[str, ...]) -> tuple[dict[str, str], ...]:
-    return tuple({leaf: said.canonical[f"{name}.{row}.{leaf}"] for leaf in leaves if f"{name}.{row}.{leaf}" in said.canonical}
-                 for row in range(said.count(name)))
+@lru_cache(maxsize=1024)
+def _texts(name: str, item: str, display: Display) -> tuple[tuple[str, str], ...]:
+    """The texts of one item; the shelf goes along with every request, and little of it has changed."""
+    said, place = understand({name: [json.loads(item)]}, display), f"{name}.0."
+    return tuple((path.removeprefix(place), text) for path, text in said.canonical.items() if path.startswith(place))
 
 
-def shelf_sheet(said: Said) -> dict[str, Any]:
-    """The page of materials and wicks: the maker's own, then generic materials [sheet].
+def role_of(material: dict[str, str]) -> str:
+    """What a material of the shelf is [text].
 
-    said: the record of the shelf as understood [said].
+    material: the texts of its leaves [texts].
     """
-    own = [_own_card(said, row) for row in range(min(said.count("materials"), MOST_MATERIALS))]
-    wicks = [_wick_card(said, row) for row in range(min(said.count("wicks"), MOST_MATERIALS))]
-    copied = [_generic_card(material, said.display) for material in GENERIC]
-    for title, cards in (("My materials", own), ("My wicks", wicks), ("To copy from", copied)):
-        if cards:
-            cards[0]["chapter"] = title
-    return {"title": "Materials and wicks", "line": "", "cards": [*own, *wicks, *copied],
-            "faults": [{"path": fault.path, "label": fault.label, "sentence": fault.sentence} for fault in said.faults],
-            "actions": [{"label": "Add a material", "append": "materials", "value": {"role": "binder"}},
-                        {"label": "Add a wick", "append": "wicks", "value": {}}]}
+    return material.get("role", "") or "binder"
+
+
+def role_label(role: str) -> str:
+    """What to call a role [text].
+
+    role: of a material [text].
+    """
+    return next(choice.label for choice in ROLES if choice.value == role)
+
+
+def pack_name(role: str) -> str:
+    """The leaf that says what a pack of it holds [text].
+
+    role: one of the roles of materials, or wick [text].
+
+    >>> pack_name("wax"), pack_name("coating"), pack_name("wick")
+    ('pack_weight', 'pack_volume', 'pack_pieces')
+    """
+    return PACKS[MEASURES.get(role, "mass")][0]
+
+
+def rows_of(item: dict[str, str], name: str) -> list[int]:
+    """The rows of a list of a material or wick in which something stands, in their order [counts].
+
+    item: the texts of its leaves [texts].
+    name: of the list, as in lots [text].
+    """
+    return sorted({int(path.split(".")[1]) for path in item if path.startswith(f"{name}.")})
+
+
+def current_lot(item: dict[str, str]) -> str:
+    """The lot that is in use: the newest of its lots, which stands last, else the one noted with its pack [text].
+
+    item: the texts of a material or a wick [texts].
+
+    >>> current_lot({"lot": "17", "lots.0.lot": "18", "lots.1.lot": "19"}), current_lot({"lot": "17"}), current_lot({})
+    ('19', '17', '')
+    """
+    lots = [item.get(f"lots.{row}.lot", "").strip() for row in rows_of(item, "lots")]
+    return next((lot for lot in reversed(lots) if lot), item.get("lot", "").strip())
 
 
 def kind_of(material: dict[str, str]) -> str:
@@ -86,102 +121,160 @@ def kind_of(material: dict[str, str]) -> str:
     >>> kind_of({"name": "Gray bag mix"})
     'mine: Gray bag mix'
     """
-    return f"mine: {material['name'].strip()}"
+    return f"{MINE}{material['name'].strip()}"
 
 
-def material_choices(said: Said, place: str, shelf: Shelf, roles: tuple[str, ...]) -> list[dict[str, Any]]:
-    """The materials that can stand at a place of a mix, each with the leaves that choosing it writes [choices].
+def as_it_is(value: str, label: str) -> dict[str, Any]:
+    """What stands in a vessel and not on this shelf, as an answer to choose [choice].
+
+    value: as it stands [text].
+    label: what to call it [text].
+    """
+    return {**plain_choice(Choice(value, label, "As it is in this vessel.")), "group": "In this vessel"}
+
+
+def own_choice(value: str, item: dict[str, str], sets: dict[str, str]) -> dict[str, Any]:
+    """One of the maker's own things as an answer to choose [choice].
+
+    value: what choosing it writes where it is asked [text].
+    item: the texts of a material or a wick [texts].
+    sets: what else choosing it writes, by path [texts].
+    """
+    return {**plain_choice(Choice(value, item["name"].strip(), "From your shelf."), sets), "group": "Mine"}
+
+
+def copied(item: dict[str, str], role: str, place: str) -> dict[str, str]:
+    """What a vessel takes a copy of when a thing of the shelf is chosen: every leaf that it has there [texts].
+
+    item: the texts of a material or a wick [texts].
+    role: one of the roles of materials, or wick [text].
+    place: path of the thing in the vessel [text].
+    """
+    told = {**item, "lot": current_lot(item), "role": role_of(item)}
+    sets = {path: told.get(name, "") for name, path in _places(role, place) if told.get(name, "") or name not in _SETTLED}
+    if leaf_at(f"{place}.kind") is not None:
+        sets[f"{place}.kind"] = kind_of(item)
+    return {**sets, **(_sensitizers(item, place) if role == "fragrance" else {})}
+
+
+def _sensitizers(item: dict[str, str], place: str) -> dict[str, str]:
+    """Those of a scent, one row after the other; a fragrance that lists no scents keeps none."""
+    if leaf_at(f"{place}.sensitizers.0.name") is None:
+        return {}
+    told = [(f"{place}.sensitizers.{row}.{name}", item.get(f"sensitizers.{each}.{name}", ""))
+            for row, each in enumerate(rows_of(item, "sensitizers")) for name in SENSITIZER]
+    return {path: text for path, text in told if text}
+
+
+def _surplus(said: Said, place: str, item: dict[str, str], role: str) -> dict[str, str]:
+    """Sensitizers of another scent must not stay. Those of the same one that the shelf says nothing of do."""
+    if role != "fragrance" or said.text(f"{place}.name").strip().casefold() == item["name"].strip().casefold():
+        return {}
+    return {f"{place}.sensitizers.{row}.{name}": "" for row in range(said.count(f"{place}.sensitizers")) for name in SENSITIZER}
+
+
+@lru_cache(maxsize=512)
+def _places(role: str, place: str) -> tuple[tuple[str, str], ...]:
+    """The leaves of a thing of the shelf that a vessel has too, and where."""
+    facts = ("role", *COPIED) if role in MIX_ROLES else WICK if role == "wick" else FACTS.get(role, {})
+    names = dict.fromkeys(("name", *(name for name in facts if "*" not in name), pack_name(role), "pack_price", "lot"))
+    return tuple((name, path) for name in names for path in (_place_of(place, name),) if leaf_at(path) is not None)
+
+
+def _place_of(place: str, name: str) -> str:
+    """Where a vessel keeps a leaf of a thing: most beside its name, some where they are asked."""
+    if name in _SETTLED:
+        # What is blended in says nothing of the whole pot.
+        topic = "fragrance" if name == "wax_most" else "melting"
+        return f"{item_of(place)}.{topic}.{name}" if place.endswith(".wax") else ""
+    return f"{place}_{name}" if name in ("coverage", "hours") else f"{place}.{name}"
+
+
+def on_shelf(said: Said, place: str, shelf: Shelf, role: str) -> dict[str, str] | None:
+    """The thing of the shelf that stands at a place of a vessel, found by its name, if there is one [texts].
 
     said: the record as understood [said].
-    place: path of the material in the mix [text].
-    shelf: the maker's own materials [shelf].
-    roles: what may stand there [texts].
+    place: path of the thing in the vessel [text].
+    shelf: the maker's own materials and wicks [shelf].
+    role: one of the roles of materials, or wick [text].
     """
-    offered = [_generic_choice(place, material) for material in GENERIC if material.role in roles]
-    offered += [_own_choice(place, material) for material in shelf.named() if material.get("role", "binder") in roles]
-    present = said.text(f"{place}.kind")
-    if present and present not in [choice["value"] for choice in offered]:
-        label = said.text(f"{place}.name").strip() or "Another material"
-        offered.append({**plain_choice(Choice(present, label, "As it is in this vessel.")), "group": "In this vessel"})
-    return offered
+    kind = said.text(f"{place}.kind").strip()
+    name = kind.removeprefix(MINE).strip() if kind.startswith(MINE) else "" if role in MIX_ROLES else said.text(f"{place}.name").strip()
+    return next((item for item in shelf.of_role(role) if name and item["name"].strip().casefold() == name.casefold()), None)
 
 
-def _generic_choice(place: str, material: Material) -> dict[str, Any]:
-    sets = {f"{place}.{name}": "" for name in ("name", *COPIED)}
-    sets |= {f"{place}.role": material.role, f"{place}.particle_density": material.facts["particle_density"][0]}
-    return {**plain_choice(Choice(material.kind, material.label, material.hint), sets), "group": _role(material.role)}
+def supply_choices(said: Said, place: str, shelf: Shelf, role: str) -> list[dict[str, Any]]:
+    """The things of the shelf that can stand at a place of a vessel, asked by name; none where the shelf has none of the role [choices].
 
+    said: the record as understood [said].
+    place: path of the thing, as in packaging.0 [text].
+    shelf: the maker's own materials and wicks [shelf].
+    role: one of the roles of materials, or wick [text].
 
-def _own_choice(place: str, material: dict[str, str]) -> dict[str, Any]:
-    sets = {f"{place}.{name}": material.get(name, "") for name in ("name", "role", *COPIED)}
-    return {**plain_choice(Choice(kind_of(material), material["name"].strip(), "From your shelf."), sets), "group": "Mine"}
-
-
-def _role(role: str) -> str:
-    return next(choice.label for choice in ROLES if choice.value == role)
-
-
-def _own_card(said: Said, row: int) -> dict[str, Any]:
-    place = f"materials.{row}"
-    role = said.value(f"{place}.role") or "binder"
-    made = card("materials.0", f"material-{row + 1}", said.text(f"{place}.name").strip() or "New material",
-                "What does its data sheet say?", waiting=_waiting(said, place),
-                fields=[ask(said, f"{place}.{name}") for name in (*_ASKED, *_BY_ROLE[role])],
-                more=[ask(said, f"{place}.{name}") for name in (*_SELDOM.get(role, ()), *_PACK)], figures={}, answer=(),
-                actions=({"label": "Remove this material", "remove": place},))
-    return {**made, "generic": False}
-
-
-def _wick_card(said: Said, row: int) -> dict[str, Any]:
-    place = f"wicks.{row}"
-    pool = said.canonical.get(f"{place}.pool")
-    made = card("wicks.0", f"wick-{row + 1}", said.text(f"{place}.name").strip() or "New wick", "How far did it melt, alone?",
-                waiting=f"Melts {localize(pool, said.display)} across" if pool else "Type the pool that you saw it melt.",
-                fields=[ask(said, f"{place}.{name}") for name in ("pool", "name", "rate", "core")],
-                more=[ask(said, f"{place}.notes")], figures={}, answer=(), cautions=cautions.WICKS,
-                notes=(_ASK_CORE,) if said.value(f"{place}.core") == "unknown" else (),
-                actions=({"label": "Remove this wick", "remove": place},))
-    return {**made, "generic": False}
-
-
-def _waiting(said: Said, place: str) -> str:
-    known = said.canonical.get(f"{place}.particle_density")
-    role = _role(said.value(f"{place}.role") or "binder")
-    return f"{role}, {localize(known, said.display)}" if known else "Type its particle density, from its data sheet."
-
-
-def _generic_card(material: Material, display: Display) -> dict[str, Any]:
-    figures = {name: _fact_figure(material, name, display) for name in material.facts if name != "follows"}
-    made = card("materials.0", f"generic-{material.kind}", material.label, material.hint, waiting=_role(material.role),
-                fields=[], more=[], figures=figures, answer=(),
-                actions=({"label": "Copy to my materials", "append": "materials", "value": {
-                    "name": material.label, "role": material.role, **material.texts()}},))
-    return {**made, "generic": True}
-
-
-def _fact_figure(material: Material, name: str, display: Display) -> Figure:
-    """A generic figure with its source, as a figure whose working is where it comes from."""
-    leaf, (text, source) = leaf_at(f"materials.0.{name}"), material.facts[name]
-    value = understand_text(leaf, text, Display())[0]
-    shown = _shown(leaf.kind, text, value, display)
-    return Figure(f"generic.{material.kind}.{name}", leaf.label, value, "", shown, formula="as told by its source",
-                  numbers=show.significant(value * (100 if leaf.kind == "share" else 1), 8, display), worked=shown,
-                  constants=(Constant(leaf.label, shown, source if source else sources.MEMORY),))
-
-
-def _shown(kind: str, text: str, value: float, display: Display) -> str:
-    if kind == "duration":
-        return show_duration(value, display)
-    return show.temperature(value, display) if kind == "temperature" else localize(text, display)
-
-
-def dose_of(kind: str) -> str:
-    """The usual share of a generic material, or nothing [text].
-
-    kind: as a record names it [text].
-
-    >>> dose_of("red_oxide")
-    '3 %'
+    Each writes a copy of all that a vessel keeps of it: name, kind, facts, pack, price and the lot in use.
     """
-    known = generic(kind)
-    return known.dose if known else ""
+    own, present = shelf.of_role(role), said.text(f"{place}.name")
+    if not own:
+        return []
+    offered = [own_choice(item["name"].strip(), item, taken_of(said, place, shelf, role, item)) for item in own]
+    offered.append(another(said, place, shelf, role))
+    if present not in [choice["value"] for choice in offered]:
+        offered.insert(0, as_it_is(present, present.strip()) if present.strip() else plain_choice(Choice(present, "None of my shelf")))
+    return list({choice["value"]: choice for choice in reversed(offered)}.values())[::-1]
+
+
+def taken_of(said: Said, place: str, shelf: Shelf, role: str, item: dict[str, str]) -> dict[str, str]:
+    """What choosing a thing of the shelf writes at a place of a vessel; what is empty there is not emptied again [texts].
+
+    said: the record as understood [said].
+    place: path of the thing in the vessel [text].
+    shelf: the maker's own materials and wicks [shelf].
+    role: one of the roles of materials, or wick [text].
+    item: the texts of the one that is chosen [texts].
+    """
+    sets = {**left_behind(said, place, shelf, role), **_surplus(said, place, item, role), **copied(item, role, place)}
+    return {path: text for path, text in sets.items() if text or said.typed(path)}
+
+
+def another(said: Said, place: str, shelf: Shelf, role: str) -> dict[str, Any]:
+    """A thing that is not on the shelf, as an answer to choose: what was copied of the one before goes [choice].
+
+    said: the record as understood [said].
+    place: path of the thing in the vessel [text].
+    shelf: the maker's own materials and wicks [shelf].
+    role: one of the roles of materials, or wick [text].
+    """
+    label = _OTHERS.get(role, f"Another {role}")
+    sets = {path: "own" if path == f"{place}.kind" else text for path, text in left_behind(said, place, shelf, role).items()
+            if path != f"{place}.name"}
+    return plain_choice(Choice(label, label, "Not on your shelf: give it a name here."), sets)
+
+
+def left_behind(said: Said, place: str, shelf: Shelf, role: str) -> dict[str, str]:
+    """What goes when something else is chosen: all that still stands as it was copied of the shelf [texts].
+
+    said: the record as understood [said].
+    place: path of the thing in the vessel [text].
+    shelf: the maker's own materials and wicks [shelf].
+    role: one of the roles of materials, or wick [text].
+    """
+    before = on_shelf(said, place, shelf, role)
+    taken = copied(before, role, place) if before is not None else {}
+    # Its pack, price and lot were its own even where the shelf has others by now.
+    bought = {f"{place}.{name}" for name in (pack_name(role), "pack_price", "lot")}
+    return {path: "" for path, text in taken.items() if said.typed(path) and (path in bought or said.canonical.get(path) == text)}
+
+
+def supply_field(said: Said, place: str, shelf: Shelf, role: str, label: str = "") -> dict[str, Any]:
+    """What a thing is: chosen from the shelf where that has any; a name that is not on it stays to be typed [field].
+
+    said: the record as understood [said].
+    place: path of the thing in the vessel [text].
+    shelf: the maker's own materials and wicks [shelf].
+    role: one of the roles of materials, or wick [text].
+    label: what to call the question, if not by its own name [text].
+    """
+    choices, path = supply_choices(said, place, shelf, role), f"{place}.name"
+    if choices and said.typed(path) and on_shelf(said, place, shelf, role) is None:
+        return {**ask(said, path, label), "note": "Empty it to choose from your shelf."}
+    return ask(said, path, label, choices=choices)

@@ -49,3 +49,46 @@ class Label:
     average: float = 0.0
     code: bool = False
     apart: bool = False
+
+
+@dataclass(frozen=True)
+class Box:
+    """What one thing takes of a side, from its top left corner, and how high its letters are, 0 for a sign [mm].
+
+    name: of the words; alert, average or code for a sign.
+    """
+
+    name: str
+    left: float
+    top: float
+    right: float
+    bottom: float
+    letters: float = 0.0
+
+
+@dataclass(frozen=True)
+class Side:
+    """One printed label, laid out: its shapes as SVG, and what each of them takes, from its top left corner [mm]."""
+
+    name: str
+    width: float
+    height: float
+    shapes: tuple[str, ...]
+    boxes: tuple[Box, ...]
+
+
+@dataclass(frozen=True)
+class Laid:
+    """A label laid out.
+
+    fits: does all of it fit at its least heights?
+    says: what does not, or what the maker should know.
+    needed: width and height at which all of it would fit; none where no label that is made here is large enough [mm].
+    sides: front, or front and back; where it does not fit, as they would be at the size that is needed.
+    """
+
+    label: Label
+    fits: bool
+    says: tuple[str, ...]
+    sides: tuple[Side, ...]
+    needed: tuple[float, float] | None = None

@@ -79,6 +79,17 @@ def show_day(seconds: float) -> str:
     return f"{_WEEKDAYS[moment.weekday()]}, {_MONTHS[moment.month - 1]} {moment.day}"
 
 
+def show_date(day: datetime.date) -> str:
+    """A date as a person reads it, with its year [text].
+
+    day: of any year [day].
+
+    >>> show_date(datetime.date(2026, 9, 26))
+    'Sep 26, 2026'
+    """
+    return f"{_MONTHS[day.month - 1]} {day.day}, {day.year}"
+
+
 # From so many seconds on, the larger unit, and the smaller one beside it.
 _STEPS = ((DAY, "d", HOUR, "h"), (HOUR, "h", MINUTE, "min"), (MINUTE, "min", 1.0, "s"))
 

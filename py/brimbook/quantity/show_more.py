@@ -7,6 +7,9 @@ from brimbook.quantity.units import UNITS, to_base
 
 # Signs that are written before the number.
 _BEFORE = ("$", "£", "¥")
+# Currencies that have no smaller unit by ISO 4217 (from memory), and how they are written besides. The sign ¥ is the yuan's too, which has one.
+_WHOLE = frozenset(("BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG", "RWF", "UGX", "VND", "VUV", "XAF", "XOF", "XPF",
+                    "円", "₩", "원", "₫", "₲"))
 # A space where no line breaks.
 _SPACE = chr(160)
 
@@ -93,16 +96,43 @@ def area_plus_minus(square_millimeters: float, display: Display) -> str:
     return f"± {plus_minus(square_millimeters / 100, display)} cm²"
 
 
+def money_decimals(display: Display) -> int:
+    """Digits after the mark in an amount of the maker's currency: none where it has no smaller unit [count].
+
+    display: how this maker reads figures [display].
+
+    >>> money_decimals(Display()), money_decimals(Display(currency="JPY"))
+    (2, 0)
+    """
+    return 0 if display.currency.upper() in _WHOLE else 2
+
+
 def money(amount: float, display: Display) -> str:
-    """An amount in the maker's currency, to two decimals [text].
+    """An amount in the maker's currency, to two decimals, or to whole units where it has no smaller ones [text].
 
     amount: of money [currency].
     display: how this maker reads figures [display].
 
-    >>> money(1.5, Display()), money(1.5, Display(currency="€", decimal="comma"))
-    ('$1.50', '1,50 €')
+    >>> money(1.5, Display()), money(1.5, Display(currency="€", decimal="comma")), money(352.4, Display(currency="JPY"))
+    ('$1.50', '1,50 €', '352 JPY')
     """
-    shown = number(amount, 2, display)
+    return _with_currency(number(amount, money_decimals(display), display), display)
+
+
+def small_money(amount: float, display: Display) -> str:
+    """An amount that may be less than the smallest coin, then to two digits [text].
+
+    amount: of money [currency].
+    display: how this maker reads figures [display].
+
+    >>> small_money(0.00412, Display()), small_money(1.5, Display()), small_money(0.0, Display())
+    ('$0.0041', '$1.50', '$0.00')
+    """
+    coin = 10.0 ** -money_decimals(display)
+    return _with_currency(significant(amount, 2, display), display) if 0 < amount < coin else money(amount, display)
+
+
+def _with_currency(shown: str, display: Display) -> str:
     return f"{display.currency}{shown}" if display.currency in _BEFORE else f"{shown} {display.currency}"
 
 

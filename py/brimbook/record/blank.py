@@ -93,7 +93,28 @@ def _keel_bowl() -> dict[str, Any]:
     vessel["casts"][0]["cavity"].update(readings=[{"water": "312 g"}], opening_across="84 mm")
     vessel["wells"][0]["fill"].update(readings=[{"water": "198 g"}], opening_across="68 mm")
     _keel_candle(vessel["wells"][0])
+    _keel_cost(vessel)
     return vessel
+
+
+def _keel_cost(vessel: dict[str, Any]) -> None:
+    """What it is bought for, the work of four that are made at a time, and what is asked for one."""
+    cast, well = vessel["casts"][0], vessel["wells"][0]
+    cast["mix"]["powder"].update(pack_weight="25 kg", pack_price="38.50", lot="K-2207")
+    cast["finishing"]["sealer"] = {"name": "Water-based sealer", "pack_volume": "500 mL", "pack_price": "17.90"}
+    cast["clamping"].update(spool_price="23", print_time="9.5 h", lasts="40")
+    well["wax"].update(pack_weight="5 kg", pack_price="41", lot="W-118")
+    for scent, price, lot in zip(well["fragrance"]["scents"], ("11.50", "9.80"), ("J-40", "C-12")):
+        scent.update(pack_weight="100 g", pack_price=price, lot=lot)
+    well["wicks"].update(pack_pieces="100", pack_price="14.50")
+    vessel["packaging"] = [{"name": "Box", "each": "1", "pack_pieces": "25", "pack_price": "21"},
+                           {"name": "Tissue", "each": "2", "pack_pieces": "480", "pack_price": "16"}]
+    vessel["selling"] = [{
+        "vessels": "4", "hour_rate": "18", "labor": {"casting": "50 min", "demolding": "20 min", "finishing": "40 min", "filling": "45 min",
+                                                     "packing": "20 min"},
+        "kilowatt_hour": "0.31", "printer_power": "110", "melter_power": "900", "melter_time": "40 min", "printer_hour": "0.12",
+        "cast_failures": "8 %", "candle_failures": "3 %", "by": "margin", "margin": "45 %", "wholesale_margin": "20 %", "fee_share": "3 %",
+        "fixed": "120"}]
 
 
 def _keel_candle(well: dict[str, Any]) -> None:
@@ -142,4 +163,20 @@ def _ballast_tumblers() -> dict[str, Any]:
     vessel["wells"][0]["fill"].update(way="dimensions", readings=[{}], solid="tapered", top_diameter="72 mm",
                                       bottom_diameter="64 mm", height="70 mm")
     vessel["wells"][0].update(dye="0.2 %")
+    _tumblers_cost(vessel)
     return vessel
+
+
+def _tumblers_cost(vessel: dict[str, Any]) -> None:
+    cast, well = vessel["casts"][0], vessel["wells"][0]
+    cast["mix"]["powder"].update(pack_weight="20 kg", pack_price="9.40")
+    for other, pack, price in zip(cast["mix"]["others"], ("15 kg", "500 g"), ("6.20", "8.90")):
+        other.update(pack_weight=pack, pack_price=price)
+    cast["finishing"] = {"sealer": {"pack_volume": "1000 mL", "pack_price": "24"}}
+    well["wax"].update(pack_weight="10 kg", pack_price="72")
+    well["fragrance"].update(name="Salt and fig", pack_weight="250 g", pack_price="21")
+    well["coloring"] = {"name": "Gray dye", "pack_weight": "20 g", "pack_price": "4.80"}
+    well["wicks"] = {"name": "Cotton, small", "count": "1", "pack_pieces": "50", "pack_price": "8.50"}
+    vessel["packaging"] = [{"name": "Sleeve", "each": "1", "pack_pieces": "50", "pack_price": "19"}]
+    vessel["selling"] = [{"hour_rate": "18", "labor": {"casting": "70 min", "demolding": "30 min", "finishing": "60 min", "filling": "50 min",
+                                                       "packing": "25 min"}, "by": "markup", "markup": "90 %"}]

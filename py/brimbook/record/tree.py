@@ -84,10 +84,16 @@ def within_limits(tree: Any) -> bool:
     >>> within_limits({"name": "Tide cup"}), within_limits([[[[[[[[[[[[["too deep"]]]]]]]]]]]]])
     (True, False)
     """
-    seen, level = 0, [tree]
-    for _ in range(DEEPEST):
-        level = [branch for part in level for _, branch in _branches(part)]
-        seen += len(level)
+    # A whole book of records is looked at while somebody waits: only parts that have branches are gone into.
+    seen, level = 0, [tree] if isinstance(tree, (dict, list)) else []
+    for _ in range(DEEPEST - 1):
+        below: list[Any] = []
+        for part in level:
+            seen += len(part)
+            for branch in part.values() if isinstance(part, dict) else part:
+                if isinstance(branch, (dict, list)):
+                    below.append(branch)
+        level = below
         if not level or seen > MOST_LEAVES:
             break
-    return not level and seen <= MOST_LEAVES
+    return not any(level) and seen <= MOST_LEAVES

@@ -4,8 +4,10 @@ from brimbook import sources
 from brimbook.cast import plastic
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show, show_more
+from brimbook.quantity.moments import HOUR, show_duration
 from brimbook.quantity.units import from_base
 from brimbook.record.said import Said
+from brimbook.sell.cost import power
 from brimbook.steps.facts import Fact
 from brimbook.steps.plastic_facts import fact_constant, plastic_fact
 from brimbook.steps.weighing import practice_or_yours
@@ -22,10 +24,10 @@ def print_cost(said: Said, at: str) -> list[Figure]:
     weighed = _weight(said, at, density) if by_volume else None
     grams = said.value(f"{at}.print_weight") if not by_volume else weighed.value if weighed else None
     if grams is None:
-        return []
+        return _by_time(said, at)
     figures = [weighed] if weighed else []
     uses = tuple(figure.key for figure in figures)
-    return [*figures, *_filament(said, at, grams, density, uses), *_cost(said, at, grams, uses)]
+    return [*figures, *_filament(said, at, grams, density, uses), *_cost(said, at, grams, uses), *_by_time(said, at)]
 
 
 def _weight(said: Said, at: str, density: Fact | None) -> Figure | None:
@@ -77,3 +79,33 @@ def _cost(said: Said, at: str, grams: float, uses: tuple[str, ...]) -> list[Figu
         says=f"Spread over {told(casts, 8, display)} casts, the plastic of the mold comes to {shown} for each",
         constants=(practice_or_yours(said, f"{at}.lasts", "Casts from one mold", told(casts, 8, display)),),
         uses=(whole.key,))]
+
+
+def _by_time(said: Said, at: str) -> list[Figure]:
+    """What the hours of the print cost each cast: wear of the printer, and power."""
+    seconds, casts = said.value(f"{at}.print_time"), said.value(f"{at}.lasts")
+    wear, watts, price = (said.value(f"selling.0.{name}") for name in ("printer_hour", "printer_power", "kilowatt_hour"))
+    if None in (seconds, casts):
+        return []
+    display, hours = said.display, seconds / HOUR
+    shared = (Constant("Printing takes", show_duration(seconds, display), sources.YOURS),
+              practice_or_yours(said, f"{at}.lasts", "Casts from one mold", show.significant(casts, 8, display)))
+    figures = []
+    if wear is not None:
+        figures.append(_each(said, f"{at}.wear_per_cast", "Wear of the printer, for each cast", hours * wear / casts,
+                             "hours of printing × wear of an hour ÷ casts from it", (hours, "×", wear, "÷", casts),
+                             (Constant("An hour of printing wears", show_more.small_money(wear, display), sources.YOURS), *shared)))
+    if watts is not None and price is not None:
+        figures.append(_each(said, f"{at}.power_per_cast", "Power of the print, for each cast", power(watts, hours, price) / casts,
+                             "power drawn × hours of printing ÷ 1000 × price of a kilowatt-hour ÷ casts from it",
+                             (watts, "×", hours, "÷", 1000, "×", price, "÷", casts),
+                             (Constant("The printer draws", f"{show.significant(watts, 8, display)} W", sources.YOURS),
+                              Constant("A kilowatt-hour costs", show_more.small_money(price, display), sources.YOURS), *shared)))
+    return figures
+
+
+def _each(said: Said, key: str, label: str, value: float, formula: str, numbers: tuple[float | str, ...],
+          constants: tuple[Constant, ...]) -> Figure:
+    told = [part if isinstance(part, str) else show.significant(part, 10, said.display) for part in numbers]
+    return Figure(key, label, value, said.display.currency, show_more.small_money(value, said.display), formula, " ".join(told),
+                  worked=f"{show.significant(value, 5, said.display)} {said.display.currency}", constants=constants)

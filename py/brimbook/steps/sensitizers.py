@@ -10,7 +10,7 @@ from brimbook.record.said import Said
 
 # More entries than this are kept, and no longer worked out.
 MOST_ENTRIES = 100
-OF_CANDLE = ", of the candle"
+OF_CANDLE, UNNAMED = ", of the candle", "A sensitizer of "
 CLASSIFIES, NAMED, BELOW = "classifies the candle (H317)", "named on the label (EUH208)", "below both thresholds"
 VERDICTS = (CLASSIFIES, NAMED, BELOW)
 
@@ -66,7 +66,7 @@ def entries_of(said: Said, scents: tuple[Part, ...]) -> list[tuple[Entry, ...]]:
             continue
         name = " ".join(said.text(f"{path}.name").split())
         substances.setdefault(name.casefold() or path, []).append(
-            Entry(path, name or f"A sensitizer of {part.name}", part, share, category, said.value(f"{path}.specific")))
+            Entry(path, name or f"{UNNAMED}{part.name}", part, share, category, said.value(f"{path}.specific")))
     return [tuple(entries) for entries in substances.values()]
 
 

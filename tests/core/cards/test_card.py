@@ -12,7 +12,8 @@ PLACES = {"mold": "casts.0.cavity.", "mix": "casts.0.", "bowl": "casts.0.batch."
           "pour": "casts.0.pouring.", "cure": "casts.0.curing.", "dry": "casts.0.drying.", "leak": "casts.0.leaking.",
           "finish": "casts.0.finishing.", "well": "wells.0.fill.", "wax": "wells.0.",
           "scent": "wells.0.scent.", "pot": "wells.0.batch.", "melting": "wells.0.melting.", "wicks": "wells.0.wicks.",
-          "holder": "wells.0.holder.", "burning": "wells.0.burning.", "design": "design.0.", "target": "wells.0.target."}
+          "holder": "wells.0.holder.", "burning": "wells.0.burning.", "design": "design.0.", "target": "wells.0.target.",
+          "cost": "selling.0.", "price": "selling.0.", "label": "labels.0.", "batches": "batches."}
 CARD = {"id", "title", "question", "answer", "waiting", "fields", "more", "figures", "notes", "cautions", "drawing",
         "drawing_text",
         "actions", "beside", "groups", "timers", "saves", "chapter", "large", "prints", "table", "drag", "picks", "photo"}

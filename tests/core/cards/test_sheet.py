@@ -9,7 +9,7 @@ from brimbook.record import blank
 def test_cards_come_in_the_order_of_the_job():
     assert [card["id"] for card in sheet(blank.blank())["cards"]] == [
         "mold", "mix", "bowl", "clamp", "pour", "cure", "dry", "leak", "finish", "well", "wax", "target",
-        "scent", "pot", "melting", "wicks", "holder", "burning"]
+        "scent", "pot", "melting", "wicks", "holder", "burning", "cost", "price", "label", "batches"]
 
 
 @pytest.mark.parametrize(("name", "title"), [("Tide cup", "Tide cup"), ("", "New vessel"), ("  ", "New vessel"),

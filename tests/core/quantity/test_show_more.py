@@ -28,6 +28,17 @@ def test_money(currency, shown):
     assert show_more.money(-0.001, Display()) == "$0.00"
 
 
+@pytest.mark.parametrize(("currency", "shown"), [("JPY", "1235 JPY"), ("krw", "1235 krw"), ("₩", "1235 ₩"), ("¥", "¥1234.60")])
+def test_money_without_a_smaller_unit_is_told_whole(currency, shown):
+    assert show_more.money(1234.6, Display(currency=currency)) == shown
+
+
+def test_less_than_the_smallest_coin():
+    assert show_more.small_money(0.00987, Display(decimal="comma")) == "$0,0099"
+    assert show_more.small_money(0.0444, Display()) == "$0.04" and show_more.small_money(-0.001, Display()) == "$0.00"
+    assert show_more.small_money(0.12, Display(currency="JPY")) == "0.12 JPY"
+
+
 def test_a_size_breaks_nowhere_and_tells_its_unit_once():
     assert show_more.size((126.04, 90.0, 80.5), Display(decimal="comma")) == "126\u00a0×\u00a090\u00a0×\u00a080,5\u00a0mm"
     assert show_more.size((25.4,), INCHES) == "1\u00a0in"

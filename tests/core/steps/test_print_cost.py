@@ -57,3 +57,28 @@ def test_a_price_stays_out_of_links():
 def test_filament_is_told_as_it_is_sold():
     shown = figures(vessel(casts__0__clamping__print_weight="210 g"), length="in")["casts.0.clamping.filament"]
     assert {each["name"]: each["shown"] for each in shown["working"]["constants"]}["Filament"] == "1.75 mm"
+
+
+PRINTER = {"selling__0__printer_hour": "0.2", "selling__0__printer_power": "100", "selling__0__kilowatt_hour": "0.30"}
+
+
+def of_print(**texts):
+    """The figures of a print that takes ten hours and serves for 50 casts."""
+    return figures(vessel(casts__0__clamping__print_time="10 h", casts__0__clamping__lasts="50", **texts))
+
+
+def test_the_hours_of_a_print_are_spread_over_the_casts():
+    """10 h × 0.20 ÷ 50 = 0.04; 100 W × 10 h ÷ 1000 × 0.30 ÷ 50 = 0.006."""
+    shown = of_print(**PRINTER)
+    assert shown["casts.0.clamping.wear_per_cast"]["value"] == pytest.approx(0.04)
+    assert shown["casts.0.clamping.power_per_cast"]["value"] == pytest.approx(0.006)
+    assert shown["casts.0.clamping.power_per_cast"]["shown"] == "$0.006"
+
+
+@pytest.mark.parametrize(("left_out", "gone"), [("printer_hour", "wear_per_cast"), ("printer_power", "power_per_cast"),
+                                                ("kilowatt_hour", "power_per_cast")])
+def test_what_is_not_known_of_the_printer_is_not_told(left_out, gone):
+    shown = of_print(**{path: text for path, text in PRINTER.items() if not path.endswith(left_out)})
+    assert f"casts.0.clamping.{gone}" not in shown
+    assert len({"casts.0.clamping.wear_per_cast", "casts.0.clamping.power_per_cast"} & set(shown)) == 1
+    assert not any("per_cast" in key for key in figures(vessel(**PRINTER)))

@@ -80,7 +80,8 @@ function planCard(record) {
     drag: { ask: "move_mark", place: "plan" }, prints: [{ label: "Print the sheet", ask: "sheet_pages", place: "plan" }],
     groups: (plan.burns ?? []).map((_, row) => ({ id: `burn-${row}`, title: `Burn ${row + 1}`, summary: "", open: true,
       fields: [field(`plan.burns.${row}.lit_at`, "Lit at", "moment", record), field(`plan.burns.${row}.note`, "Note", "text", record)] })),
-    actions: [{ label: "Light it", append: "plan.burns", value: { lit_at: "", note: "new" }, now: ["lit_at"] }],
+    actions: [{ label: "Light it", append: "plan.burns", value: { lit_at: "", note: "new" }, now: ["lit_at"] },
+      { label: "Note a batch", append: "plan.batches", value: { made_on: "" }, today: ["made_on"] }],
     timers: (plan.burns ?? []).filter(({ lit_at: lit }) => lit).map(({ lit_at: lit }) => ({ label: "Put it out", due: later(lit) })),
   });
 }
@@ -149,17 +150,55 @@ function countdown({ now, due }) {
 
 const calendar = ({ place, now, stamp }) => ({ name: "tide-cup.ics", kind: "text/calendar", text: `BEGIN:VCALENDAR\r\n${place} ${now} ${stamp}` });
 
+// What to make: a card for each vessel of the plan, and one with what to buy, whose list names what came along.
+function shopping({ record, vessels, materials }) {
+  if (!Array.isArray(materials) || !vessels) throw new Error("no vessels or materials came along");
+  const toMake = record.plan.map(({ id }, row) => card(`make-${row + 1}`, vessels[id]?.name || "Not in the book any more", {
+    fields: [field(`plan.${row}.count`, "How many to make", "count", record)], actions: [{ label: "Take it off the plan", remove: `plan.${row}` }],
+  }));
+  const columns = ["What", "Needed", "On the shelf", "Missing", "Packs", "Price"];
+  const buy = card("buy", "What to buy", { answer: [{ label: "to pay", shown: `${toMake.length * 12} USD`, key: "pay" }],
+    table: { columns, rows: [{ cells: ["Ocher cement of the large sack", "12.4 kg", "3.1 kg", "9.3 kg", "1 of 25 kg", "18.50 USD"], chosen: false, sets: {}, says: "" }], says: "" },
+    prints: [{ label: "Print the list", ask: "shopping_pages", place: "plan" }], saves: [{ label: "Pass the list on", ask: "shopping_list", place: "plan" }] });
+  return { record, sheet: { title: "Make and buy", line: "", faults: [], cards: toMake.length ? [...toMake, buy] : [], actions: [] } };
+}
+
+const shoppingList = ({ vessels }) => ({ name: "to-buy.txt", kind: "text/plain", text: `For ${Object.values(vessels).map(({ name }) => name).join(", ")}` });
+const shoppingPages = (request) => sheetPages({ record: { plan: { sheets: Object.keys(request.vessels).length } }, place: request.place });
+
+function trace({ entries, sought }) {
+  const rows = entries.filter(({ record }) => record.batches?.some(({ lot }) => lot.includes(sought)))
+    .map(({ record: { id, name } }) => ({ id, name, lines: [`Batch ${sought}, 12 vessels`, "Went to: 3 to the corner shop"] }));
+  return { rows, says: `Lot ${sought} went into ${rows.length} vessels.` };
+}
+
+// A vessel is behind where its price is not that of the shelf's first material.
+function outdated({ entries, materials: [{ name, pack } = {}] }) {
+  const behind = entries.filter(({ record }) => pack && record.price && record.price !== pack);
+  if (!behind.length) return [];
+  return [{ name, says: `${name} costs ${pack} now, and ${behind.length} of your vessels have another price.`,
+    vessels: behind.map(({ record }) => ({ id: record.id, name: record.name, sets: { price: pack } })) }];
+}
+
 const asks = {
-  work_out: workOut, open_link: workOut, shelf, countdown, calendar, move_mark: moveMark, sheet_pages: sheetPages, first: () => ({}),
+  shopping, shopping_list: shoppingList, shopping_pages: shoppingPages, trace, outdated, work_out: workOut, open_link: workOut, shelf, countdown, calendar, move_mark: moveMark, sheet_pages: sheetPages, first: () => ({}),
 };
 
 postMessage({ step: "ready", slow: "" });
 function reply(ask, request) {
   try {
-    return { answer: asks[ask](request) };
+    return { answer: asks[ask](asked(request)) };
   } catch (error) {
     return { fault: { sentence: error.message, detail: "" } };
   }
+}
+
+// A request that is a text has the book on its further lines, an entry on each.
+function asked(request) {
+  if (typeof request !== "string") return request;
+  const [first, ...rest] = request.split("\n");
+  const { texts, ...others } = JSON.parse(first);
+  return { ...others, entries: rest.slice(0, texts).map((text) => JSON.parse(text)), text: rest.slice(texts).join("\n") };
 }
 
 // A file tells what is to become of it: so many steps, each so many milliseconds long, then its answer, its fault or a crash.

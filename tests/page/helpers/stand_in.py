@@ -18,9 +18,9 @@ def _first(route) -> dict:
     return {"answer": {**first, "blank": {"casts": [{}]}, "sheet": {**first["sheet"], "cards": []}, "shelf": SHELF}}
 
 
-def keep(maker, record: dict) -> str:
+def keep(maker, record: dict, id: str = "v1") -> str:
     """Put a vessel into the book on this device; gives its address."""
-    entry = {"record": {"id": "v1", "made_on": "2026-11-20", **record}, "line": "", "saved": "2026-11-20T10:00:00.000Z"}
+    entry = {"record": {"id": id, "made_on": "2026-11-20", **record}, "line": "", "saved": "2026-11-20T10:00:00.000Z"}
     maker.opens("#/")
-    maker.page.evaluate("(text) => localStorage.setItem('brimbook.vessel.v1', text)", json.dumps(entry))
-    return "#/vessel/v1"
+    maker.page.evaluate("([name, text]) => localStorage.setItem(`brimbook.vessel.${name}`, text)", [id, json.dumps(entry)])
+    return f"#/vessel/{id}"

@@ -1,8 +1,16 @@
-"""A material: what its data sheet says, on the maker's shelf and, copied, in a vessel's mix."""
+"""A material: what its data sheet says, on the maker's shelf and, copied, in a vessel."""
+
+from dataclasses import replace
 
 from brimbook.quantity.read import Bounds
-from brimbook.record.leaf import MONEY, SHARE, TIME, WEIGHT, Choice, Leaf
+from brimbook.record.leaf import MONEY, SHARE, TIME, Choice, Leaf
+from brimbook.record.leaves.clamping import CLAMPING
+from brimbook.record.leaves.finishing import FINISHING
+from brimbook.record.leaves.melting import MELTING
+from brimbook.record.leaves.scent import LEAVES as OF_SCENT, SCENT
 from brimbook.record.leaves.supply import LOT, PACKS, bought
+from brimbook.record.leaves.wax import WAX
+from brimbook.record.leaves.well import LEAVES as OF_WELL
 
 PARTICLES = Bounds(0.05, 8.0, "Particles weigh between 0.05 and 8 g/mL: 3.15 for Portland cement, 2.65 for sand. "
                               "This is not the weight of the loose heap.")
@@ -24,6 +32,10 @@ ROLES = (
     Choice("packaging", "Packaging", "Boxes, lids, tissue, labels: what is counted."),
     Choice("plastic", "Print plastic", "By the spool."),
 )
+# What can stand in a mix.
+MIX_ROLES = ("binder", "pozzolan", "sand", "pigment", "fiber", "plasticizer", "polymer")
+# By what each is bought; what is not told here, by weight.
+MEASURES = {"coating": "volume", "packaging": "pieces", "wick": "pieces"}
 FOLLOWS = (
     Choice("portland", "As Portland cement", "Maturity: its time follows the bench temperature by a known law."),
     Choice("observed", "As I have seen it", "Your own time at your own temperature, corrected with a wide ±."),
@@ -68,8 +80,28 @@ KEPT = {
     "lots.*.remarks": Leaf("text", "Remarks", longest=200),
 }
 
+# What the sheet of each role says beside what is asked of everything; the same leaves as in a vessel, which takes a copy of them.
+FACTS: dict[str, dict[str, Leaf]] = {
+    "wax": {
+        **{f"density_{state}": OF_WELL[f"wells.*.wax.density_{state}"] for state in ("poured", "set")},
+        **{name: WAX[name] for name in ("density_at", "expansion")},
+        "wax_most": replace(OF_SCENT["wells.*.fragrance.wax_most"], label="It takes at most, of fragrance"),
+        **{name: MELTING[name] for name in ("melts_at", "melt_at", "scent_at", "pour_at")},
+    },
+    "fragrance": {
+        **{name: SCENT[name] for name in ("density", "flash", "flash_cup", "supplier_most", "supplier_basis", "ifra_most")},
+        **{name: leaf for name, leaf in SCENT.items() if name.startswith("sensitizers.")},
+    },
+    "coating": {
+        "coverage": replace(FINISHING["sealer_coverage"], label="One liter of it covers"),
+        "hours": replace(FINISHING["sealer_hours"], label="Each coat dries for", usual=""),
+    },
+    "plastic": {"plastic_density": CLAMPING["plastic_density"]},
+}
+
 LEAVES = {
     **{f"materials.*.{name}": leaf for name, leaf in MATERIAL.items()},
+    **{f"materials.*.{name}": leaf for facts in FACTS.values() for name, leaf in facts.items()},
     **{f"materials.*.{path}": leaf for path, leaf in PACKS.values()},
     **{f"materials.*.{name}": leaf for name, leaf in KEPT.items()},
 }

@@ -25,7 +25,7 @@ SENSITIZER = {
                      "A specific concentration limit for skin sensitization: it stands instead of that of its category."),
 }
 SCENT = {
-    "name": Leaf("text", "Scent"),
+    "name": Leaf("text", "Scent", longest=80),
     "parts": Leaf("number", "Parts by weight", "1", PARTS, "How much of it for the parts of the other scents."),
     "supplier_most": Leaf("share", "Supplier's sheet allows at most", "", LIMIT),
     "supplier_basis": Leaf("choice", "That is a share of", "wax", choices=BASES),

@@ -20,7 +20,7 @@ BY = (
 LABOR = ("casting", "demolding", "finishing", "filling", "packing")
 
 SELLING = {
-    "vessels": Leaf("count", "Vessels in a batch", "", VESSELS),
+    "vessels": Leaf("count", "Vessels in a batch", "", VESSELS, "As many as are begun; those that fail are taken off."),
     "hour_rate": Leaf("money", "An hour of your work", "", MONEY, private=True),
     "labor.casting": Leaf("duration", "Mixing and pouring", "", WORK, "Hands on, for the whole batch."),
     "labor.demolding": Leaf("duration", "Demolding and cleaning up", "", WORK),

@@ -10,8 +10,8 @@ EXPANSION = Bounds(0.0, 0.002, "Hot wax loses between 0 and 0.002 g/mL for each 
 OFF = Bounds(0.0, 1000.0, "This is how far off the cup may be: between 0 and 1 L. Check the digits and the unit.")
 
 BLENDED = {
-    "kind": Leaf("text", "Wax blended in"),
-    "name": Leaf("text", "What you call it", longest=40),
+    "kind": Leaf("text", "Wax blended in", longest=100),
+    "name": Leaf("text", "What you call it", longest=80),
     "share": Leaf("share", "Its share of all the wax", "", SHARE, "By weight; the first wax is the rest."),
     "density_poured": Leaf("density", "It weighs, hot as poured", "", OIL),
     "density_set": Leaf("density", "It weighs, cold and set", "", OIL),

@@ -13,7 +13,7 @@ LEAVES = {
     **{f"wells.*.fill.{key}": leaf for key, leaf in WELL_FILL.items()},
     "wells.*.pot": Leaf("choice", "Filled from", "own", choices=POT),
     "wells.*.sealed": Leaf("choice", "Is the inside sealed?", "no", choices=YES_NO),
-    "wells.*.wax.kind": Leaf("text", "Wax"),
+    "wells.*.wax.kind": Leaf("text", "Wax", longest=100),
     "wells.*.wax.density_poured": Leaf("density", "Wax, hot as poured", "", OIL),
     "wells.*.wax.density_set": Leaf("density", "Wax, cold and set", "", OIL),
     "wells.*.basis": Leaf("choice", "The line is for", "poured", choices=(

@@ -24,7 +24,7 @@ PLACE = Bounds(0.0, 3000, "A place is between 0 mm and 3 m from the edge. Check 
 RATE = Bounds(0.1, 100, "A wick burns between 0.1 and 100 g of wax an hour: many burn 3 to 7.")
 
 WICK = {
-    "name": Leaf("text", "Wick", hint="Your own name for it: kind and size."),
+    "name": Leaf("text", "Wick", longest=80, hint="Your own name for it: kind and size."),
     "pool": Leaf("length", "Pool it melted, across", "", DIMENSION, "As you saw it after some hours, in a wax like this."),
     "rate": Leaf("number", "It burned, in g an hour", "", RATE, "From a burn test of one wick alone."),
 }

@@ -1,0 +1,247 @@
+"""A book's file read back, and whatever can be saved of a damaged one."""
+
+import re
+from dataclasses import dataclass, field
+from typing import Any
+
+from brimbook.book.kept import DECODER, Kept, NotAnEntry, checked
+
+OWN = ("materials", "wicks", "plan", "settings")
+MOST_VESSELS = 20_000
+_MOST_TOLD = 50
+_VESSELS = '\n"vessels":[\n'
+_LIST_BEGINS = re.compile(r'"vessels"\s*:\s*\[')
+# Inside a text of a record each quotation mark has a backslash before it, so this never begins in one.
+_ENTRY_BEGINS = re.compile(r'\{\s*"(?:record|line|saved|stamps)"\s*:')
+_NOTHING_OF_A_VESSEL = " \t\r\n,"
+_CLOSING = _NOTHING_OF_A_VESSEL + "]}"
+_TOO_MANY = f"This file holds more than {MOST_VESSELS} vessels: those after them were left out."
+_CUT = "The file ends too early: it was cut off. What came after is not in it."
+# How often a damaged file is gone over, at most, and what an entry nested too deep counts for.
+_PATIENCE = 4
+_TOO_DEEP = 50_000
+
+
+@dataclass
+class Found:
+    """What a file holds. An entry that is the book's own to the letter is not read: nothing stands for it."""
+
+    entries: list[tuple[int, str, dict[str, Any] | None]] = field(default_factory=list)
+    own: dict[str, Any] = field(default_factory=dict)
+    damaged: list[str] = field(default_factory=list)
+
+    def tell(self, sentence: str) -> None:
+        """Note what could not be read; of very many only the first are told [nothing].
+
+        sentence: for the maker [text].
+        """
+        if len(self.damaged) < _MOST_TOLD:
+            self.damaged.append(sentence)
+        elif len(self.damaged) == _MOST_TOLD:
+            self.damaged.append("More of the file could not be read; only the first places are told here.")
+
+    def take(self, line: int, entry: Any) -> bool:
+        """Take an entry if the book could keep it; else say why not [yes or no].
+
+        line: where it begins in the file [number].
+        entry: as it was read [entry].
+        """
+        try:
+            good = checked(entry)
+        except NotAnEntry as error:
+            self.tell(f"Line {line} {error}: it was left out.")
+            return False
+        self.entries.append((line, good["record"]["id"], good))
+        return True
+
+
+def read_book(text: str, kept: Kept) -> Found:
+    """The vessels of a file and what else it holds, however it was cut, wrapped or damaged [found].
+
+    text: of the file, JSON or what is left of it [text].
+    kept: the book's own entries [entries].
+
+    >>> found = read_book('{"brimbook":1, "vessels": [{"record": {"id": "7"}}, {"rec', Kept([]))
+    >>> [mark for _, mark, _ in found.entries], found.damaged[0]
+    (['7'], 'Line 1 could not be read.')
+    """
+    found = Found()
+    begin = text.find(_VESSELS)
+    if begin >= 0:
+        _read_own(text[:begin], found)
+        _read_lines(text, begin + len(_VESSELS), kept, found)
+        return found
+    whole = _whole(text)
+    if whole is None:
+        first = _LIST_BEGINS.search(text)
+        _read_own(text[:first.start()] if first else text, found)
+        _Scan(text, found).run(first.end() if first else 0, 1)
+        _tell_cut(text, found)
+    else:
+        _take_whole(whole, found)
+    return found
+
+
+def _tell_cut(text: str, found: Found) -> None:
+    if not re.search(r"\]\s*\}\s*$", text[-200:]):
+        found.tell(_CUT)
+
+
+def _whole(text: str) -> Any:
+    try:
+        return DECODER.decode(text.strip())
+    except (ValueError, RecursionError):
+        return None
+
+
+def _take_whole(whole: Any, found: Found) -> None:
+    """A file that is sound, but was written anew by another program."""
+    told = whole if isinstance(whole, dict) else {"vessels": whole}
+    found.own = {name: told[name] for name in OWN if name in told}
+    _tell_newer(told, found)
+    vessels = told.get("vessels")
+    listed = vessels if isinstance(vessels, list) else []
+    if len(listed) > MOST_VESSELS:
+        found.tell(_TOO_MANY)
+    for number, entry in enumerate(listed[:MOST_VESSELS], 1):
+        try:
+            good = checked(entry)
+            found.entries.append((number, good["record"]["id"], good))
+        except NotAnEntry as error:
+            found.tell(f"Vessel {number} of the file {error}: it was left out.")
+
+
+def _tell_newer(head: dict[str, Any], found: Found) -> None:
+    if head.get("brimbook", 1) != 1:
+        found.tell("This file was made by another version of this page. What is known here was read.")
+
+
+def _read_own(head: str, found: Found) -> None:
+    """What stands before the vessels: all of it, or of a damaged beginning what can be read."""
+    told = _whole(head.rstrip().rstrip(",") + "}")
+    if isinstance(told, dict):
+        found.own = {name: told[name] for name in OWN if name in told}
+        _tell_newer(told, found)
+        return
+    for name in OWN:
+        begins = re.search(rf'"{name}"\s*:\s*', head)
+        if begins:
+            _read_part(head, name, begins.end(), found)
+    if head.strip(_CLOSING + "{["):
+        found.tell("The beginning of the file is damaged: of materials, wicks, plan and settings some may be missing.")
+
+
+def _read_part(head: str, name: str, at: int, found: Found) -> None:
+    try:
+        found.own[name] = DECODER.raw_decode(head, at)[0]
+        return
+    except (ValueError, RecursionError):
+        items, place = [], at + 1
+    while head[at:at + 1] == "[":
+        while head[place:place + 1] and head[place] in _NOTHING_OF_A_VESSEL:
+            place += 1
+        try:
+            item, place = DECODER.raw_decode(head, place)
+        except (ValueError, RecursionError):
+            break
+        items.append(item)
+    if items:
+        found.own[name] = items
+
+
+def _read_lines(text: str, begin: int, kept: Kept, found: Found) -> None:
+    """A vessel a line, as Brimbook writes it. A line that is the book's own to the letter need not be read."""
+    first = text.count("\n", 0, begin) + 1
+    body, ended = text[begin:].rstrip(), False
+    if body.endswith("]}"):
+        body, ended = body[:-2].rstrip("\n"), True
+    scan = _Scan(text, found)
+    for line, written in enumerate(body.split("\n") if body.strip() else [], first):
+        if len(found.entries) >= MOST_VESSELS:
+            found.tell(_TOO_MANY)
+            break
+        _read_line(written.rstrip(_NOTHING_OF_A_VESSEL), line, kept, found, scan)
+    if not ended:
+        found.tell(_CUT)
+
+
+def _read_line(written: str, line: int, kept: Kept, found: Found, scan: "_Scan") -> None:
+    mark = kept.mark_of(written)
+    if mark:
+        found.entries.append((line, mark, None))
+        return
+    try:
+        entry = DECODER.decode(written)
+    except (ValueError, RecursionError):
+        scan.over(written, line)
+        return
+    found.take(line, entry)
+
+
+class _Scan:
+    """Goes over damaged text for whole entries, and tells what stood between them."""
+
+    def __init__(self, text: str, found: Found):
+        self._text, self._found, self._left = text, found, _PATIENCE * len(text) + _TOO_DEEP
+
+    def over(self, piece: str, line: int) -> None:
+        """All entries in a piece of the file [nothing].
+
+        piece: of the text [text].
+        line: of the file in which it begins [number].
+        """
+        whole, self._text = self._text, piece
+        self.run(0, line)
+        self._text = whole
+
+    def run(self, at: int, line: int) -> None:
+        """All entries from a place on. Each piece between them is told by its lines [nothing].
+
+        at: where to begin [letters].
+        line: of the file in which the text begins [number].
+        """
+        text, good, counted, here = self._text, at, 0, line
+        for begin in self._begins(at):
+            if begin < good:
+                continue
+            entry, end = self._entry(begin)
+            if end < 0:
+                continue
+            self._tell_gap(good, begin, line)
+            here += text.count("\n", counted, begin)
+            counted, good = begin, end
+            self._found.take(here, entry)
+        self._tell_gap(good, len(text), line)
+
+    def _begins(self, at: int) -> Any:
+        for match in _ENTRY_BEGINS.finditer(self._text, at):
+            if self._left <= 0 or len(self._found.entries) >= MOST_VESSELS:
+                return
+            yield match.start()
+
+    def _entry(self, begin: int) -> tuple[Any, int]:
+        """The entry that begins here and where it ends; −1 where none does."""
+        try:
+            entry, end = DECODER.raw_decode(self._text, begin)
+        except RecursionError:
+            self._left -= _TOO_DEEP
+            return None, -1
+        except ValueError as error:
+            self._left -= 1 + self._gone_over(error, begin)
+            return None, -1
+        return entry, end if isinstance(entry, dict) and "record" in entry else -1
+
+    def _gone_over(self, error: ValueError, begin: int) -> int:
+        """How many letters were read for nothing. Of a text that does not end only its beginning is told."""
+        unended = str(error).startswith("Unterminated")
+        return len(self._text) - begin if unended else getattr(error, "pos", begin + _TOO_DEEP) - begin
+
+    def _tell_gap(self, begin: int, end: int, line: int) -> None:
+        left_out = _NOTHING_OF_A_VESSEL if end < len(self._text) else _CLOSING
+        gap = self._text[begin:end].rstrip(left_out)
+        since = begin + len(gap) - len(gap.lstrip(_CLOSING))
+        if since == begin + len(gap) or len(self._found.damaged) > _MOST_TOLD:
+            return
+        first = line + self._text.count("\n", 0, since)
+        last = first + gap.count("\n", since - begin)
+        self._found.tell(f"Line {first} could not be read." if first == last else f"Lines {first} to {last} could not be read.")
