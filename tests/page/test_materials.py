@@ -2,6 +2,9 @@
 
 import json
 
+import page_book
+import stand_in
+
 # On a stand-in for the core, but for the last.
 RECORD = {"casts": [{"weight": "640 g"}]}
 
@@ -168,6 +171,43 @@ def test_a_damaged_text_is_laid_beside_not_written_over(tried):
     maker.page.get_by_role("button", name="Undo").tap()
     maker.page.get_by_role("button", name="Copy text").wait_for()
     assert kept(maker) == [{"name": "Gray bag mix"}]
+
+
+def with_older_prices(tried):
+    """Two vessels whose price is not that of the shelf any more, and one whose is."""
+    maker = tried({**RECORD, "name": "Tide cup", "price": "18.50"}, "#/")
+    stand_in.keep(maker, {**RECORD, "name": "Gull bowl", "price": "17.00"}, "v2")
+    stand_in.keep(maker, {**RECORD, "name": "Keel bowl", "price": "21.00 g"}, "v3")
+    maker.page.get_by_role("link", name="My materials").tap()
+    adds(maker, "Gray bag mix")
+    maker.types("Gray bag mix", "Pack", "21.00 g")
+    return maker
+
+
+def prices(maker) -> list[str]:
+    return sorted(entry["record"]["price"] for entry in page_book.entries(maker).values())
+
+
+def test_vessels_with_an_older_price_are_brought_up_to_date_with_a_way_back(tried):
+    maker = with_older_prices(tried)
+    before = page_book.entries(maker)
+    maker.page.get_by_text("Gray bag mix costs 21.00 g now, and 2 of your vessels have another price.").wait_for()
+    maker.page.get_by_role("button", name="Bring them up to date").tap()
+    maker.page.get_by_text("2 vessels are up to date.").wait_for()
+    assert prices(maker) == ["21.00 g"] * 3 and page_book.entries(maker)["v1"]["stamps"]
+    maker.page.get_by_role("button", name="Bring them up to date").wait_for(state="detached")
+    maker.page.get_by_role("button", name="Undo").tap()
+    maker.page.get_by_role("button", name="Bring them up to date").wait_for()
+    assert page_book.entries(maker) == before
+
+
+def test_older_prices_may_be_left_and_are_told_again_when_the_price_changes(tried):
+    maker = with_older_prices(tried)
+    maker.page.get_by_role("button", name="Leave").tap()
+    maker.page.get_by_role("button", name="Bring them up to date").wait_for(state="detached")
+    assert prices(maker) == ["17.00", "18.50", "21.00 g"]
+    maker.types("Gray bag mix", "Pack", "22.00 g")
+    maker.page.get_by_text("Gray bag mix costs 22.00 g now, and 3 of your vessels have another price.").wait_for()
 
 
 def test_an_own_material_is_offered_in_the_mix(maker):

@@ -21,6 +21,7 @@ const LARGEST = 100_000_000;
 const TOO_LARGE = "This file is larger than 100 MB. A book of vessels is smaller: choose another.";
 const NOT_OPENED = "The file couldn't be opened. Choose it again.";
 const FULL = "This device's storage is full, so not all of it is kept when the page is closed. Undo it, or remove some vessels.";
+const THINGS = { materials: "materials", wicks: "wicks", plan: "the plan", settings: "the settings" };
 const LISTS = ["conflict", "changed", "new", "older"].map((state) => `preview.${state}`);
 
 const NOTHING = { name: "", busy: "", fault: "", preview: null, seen: null };
@@ -43,10 +44,14 @@ function become(what) {
   repaint();
 }
 
-/** What comes now is another view, so it is seen from its top. */
+/** What comes now is another view, so it is seen from its top, and the focus goes along. */
 function turnTo(what) {
   become(what);
-  requestAnimationFrame(() => { document.querySelector("main.page").scrollTop = 0; });
+  requestAnimationFrame(() => {
+    const page = document.querySelector("main.page");
+    page.scrollTop = 0;
+    page.focus({ preventScroll: true });
+  });
 }
 
 function saving() {
@@ -86,7 +91,7 @@ function reading() {
     <p>A file that was saved here or on another device, or a table that came back from a spreadsheet. You see first what it holds; nothing changes before you say so.</p>
     <input type="file" hidden accept=".json,.csv,.txt,application/json,text/csv" @change=${chosen}>
     ${state.fault ? html`<p class="fault" role="status">${mind()}<span>${state.fault}</span></p>` : nothing}
-    <div class="acts" role="status"><button type="button" class="button" ?disabled=${Boolean(state.busy)} @click=${openChooser}>${paper()}<span>${state.busy || "Choose a file"}</span></button></div></section>`;
+    <div class="acts"><button type="button" class="button" ?disabled=${Boolean(state.busy)} @click=${openChooser}>${paper()}<span>${state.busy || "Choose a file"}</span></button></div></section>`;
 }
 
 const openChooser = ({ currentTarget }) => currentTarget.closest("section").querySelector("input").click();
@@ -140,7 +145,7 @@ async function take() {
 const counted = (list, one, many) => (list.length === 1 ? `1 ${one}` : `${list.length} ${many}`);
 
 function told(taken, things, passed, name) {
-  const what = [...(taken.length || !things.length ? [counted(taken, "vessel", "vessels")] : []), ...new Set(things.map((thing) => thing.name.toLowerCase()))];
+  const what = [...(taken.length || !things.length ? [counted(taken, "vessel", "vessels")] : []), ...new Set(things.map(({ key }) => THINGS[key]))];
   const over = passed.length ? ` ${counted(passed, "vessel was", "vessels were")} changed here while you chose, and left as they are. Read the file again.` : "";
   return `Taken from ${name}: ${what.join(", ")}.${over}`;
 }

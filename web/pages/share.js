@@ -11,8 +11,8 @@ import { toast } from "../parts/toast.js";
 import { makersOwn } from "../parts/world.js";
 
 const HOLDS = {
-  plain: "The link holds the vessel as you typed it, but for prices, batches and notes to yourself. It is not sent to any server; only whoever gets the link can open it.",
-  private: "The link holds everything you typed, prices, batches and notes to yourself too. It is not sent to any server; only whoever gets the link can open it.",
+  plain: "The link holds the vessel as you typed it, but for prices, buyers and notes to yourself. It is not sent to any server; only whoever gets the link can open it.",
+  private: "The link holds everything you typed, prices, buyers and notes to yourself too. It is not sent to any server; only whoever gets the link can open it.",
 };
 
 let made = null;
@@ -42,9 +42,9 @@ export function shareView() {
   if (made?.record !== opened.record) make(opened.record);
   return html`<header class="over-head"><h2 id="over-title">Pass this vessel on</h2>
       <button type="button" class="button only-sign" aria-label="Close" @click=${closeOver}>${cross()}</button></header>
+    <label class="tick-line"><input type="checkbox" .checked=${isPrivate} @change=${choosePrivate}><span>With prices and notes to yourself</span></label>
     ${made.fault ? html`<p class="fault" role="status">${made.fault}</p>` : nothing}
     ${made.link ? linkView() : html`<p class="quiet" role="status">${made.fault ? nothing : "getting ready…"}</p>`}
-    <label class="tick-line"><input type="checkbox" .checked=${isPrivate} @change=${choosePrivate}><span>With prices and notes to yourself</span></label>
     <p>${isPrivate ? HOLDS.private : HOLDS.plain}</p>`;
 }
 

@@ -42,7 +42,7 @@ function main() {
   return html`
     ${all.length ? finderView({ id: "find", label: "Find by name, notes or lot", sought, seek })
       : html`<p class="empty">The book is empty. A new vessel begins with one question: what did the water weigh?</p>
-        <p class="quiet">A book that was saved as a file can be <a href="#/book">read from it</a>.</p>`}
+        <p><a class="plain" href="#/book">Read a book that was saved</a></p>`}
     ${all.length > MANY ? html`<p class="quiet count" role="status">${sought ? `${found.length} of ${all.length} vessels` : `${all.length} vessels`}</p>` : nothing}
     ${all.length ? longList(LIST, found, row, list) : nothing}
     ${all.length && !found.length ? html`<p class="empty" role="status">Nothing is found for “${sought}”.</p>` : nothing}

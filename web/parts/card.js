@@ -21,6 +21,7 @@ import { savesView } from "./save.js";
 import { tableView } from "./table.js";
 import { nextTimer, timersView } from "./timers.js";
 
+const CHART = 'class="chart"';
 const READ = new Set(["mass", "volume", "length", "moment"]);
 
 /** The cards of a sheet, under their chapters. */
@@ -83,6 +84,7 @@ function body(card) {
         ${picksView(card.picks)}
         ${timersView(card.timers)}
         ${figures(card)}
+        ${isLegend(card) ? drawingView(card) : nothing}
         ${tableView(card.table)}
         ${card.drag ? drawingView(card) : nothing}
         ${groupsView(card.groups ?? [], adds)}
@@ -94,7 +96,7 @@ function body(card) {
         ${others.filter((field) => isOfPhoto(field, card)).map((field) => fieldView(field))}
         ${photoView(card.photo)}
         ${others.filter((field) => !isOfPhoto(field, card)).map((field) => fieldView(field))}
-        ${card.drag ? nothing : drawingView(card)}
+        ${card.drag || isLegend(card) ? nothing : drawingView(card)}
         ${behindView(card)}
         ${actionsView(actions)}
         ${printsView(card.prints)}
@@ -103,6 +105,9 @@ function body(card) {
       </div>
     </div>`;
 }
+
+/** A table beside a chart tells what the chart shows, so the chart stands above it. */
+const isLegend = ({ table, drawing, drag }) => Boolean(table?.rows.length && drawing.includes(CHART) && !drag);
 
 /** A step's readings are the measures and moments it begins with, and the choice that says which measures. */
 function sorted(fields) {

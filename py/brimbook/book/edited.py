@@ -156,6 +156,8 @@ def _once_each(found: _Table) -> dict[str, tuple[int, list[str]]]:
         if mark not in found.in_book and (len(cells) < len(found.read.header) or mark and not is_mark(mark)):
             found.said.append(f"Line {line} could not be read.")
             continue
+        if any(cells[len(found.read.header):]):
+            found.said.append(f"Line {line} has more cells than the table has columns: those behind the last were left out.")
         # A row made by hand has no mark yet; the same row read again is the same vessel.
         mark = mark or made_mark("\0".join(cells))
         if mark in once and once[mark][1] != cells:

@@ -30,6 +30,7 @@ def book_file(entries: Any, own: Any, made: str, form: str) -> dict[str, str]:
     >>> print(book_file([{"record": {"id": "7"}, "saved": ""}], {"plan": []}, "2026-11-24T09:30", "json")["text"])
     {"brimbook":1,
     "made":"2026-11-24T09:30",
+    "count":1,
     "settings":{},
     "plan":[],
     "materials":[],
@@ -51,7 +52,7 @@ def _whole(entries: Any, own: Any, made: str) -> str:
     settings = kept.get("settings") if isinstance(kept.get("settings"), dict) else {}
     listed = {name: kept[name] if isinstance(kept.get(name), list) else [] for name in OWN if name != "settings"}
     vessels = [text for text in map(entry_text, entries if isinstance(entries, list) else []) if text]
-    return (f'{{"brimbook":1,\n"made":{entry_text([made])[1:-1]},\n"settings":{entry_text(settings)},\n'
+    return (f'{{"brimbook":1,\n"made":{entry_text([made])[1:-1]},\n"count":{len(vessels)},\n"settings":{entry_text(settings)},\n'
             f'"plan":{_lines(listed["plan"])},\n"materials":{_lines(listed["materials"])},\n"wicks":{_lines(listed["wicks"])},\n'
             + '"vessels":[\n' + ",\n".join(vessels) + "\n]}\n")
 

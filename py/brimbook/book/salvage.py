@@ -20,6 +20,10 @@ _CUT = "The file ends too early: it was cut off. What came after is not in it."
 # How often a damaged file is gone over, at most, and what an entry nested too deep counts for.
 _PATIENCE = 4
 _TOO_DEEP = 50_000
+_TRY = 100
+# Nearly every entry is found in a short piece; a place where none is costs no more than that. A word may be cut at its end.
+_LENGTHS = (20_000, 2_000_000)
+_LONGEST_WORD = 400
 
 
 @dataclass
@@ -28,6 +32,7 @@ class Found:
 
     entries: list[tuple[int, str, dict[str, Any] | None]] = field(default_factory=list)
     own: dict[str, Any] = field(default_factory=dict)
+    head: dict[str, Any] = field(default_factory=dict)
     damaged: list[str] = field(default_factory=list)
 
     def tell(self, sentence: str) -> None:
@@ -67,18 +72,20 @@ def read_book(text: str, kept: Kept) -> Found:
     """
     found = Found()
     begin = text.find(_VESSELS)
+    whole = None if begin >= 0 else _whole(text)
     if begin >= 0:
         _read_own(text[:begin], found)
         _read_lines(text, begin + len(_VESSELS), kept, found)
-        return found
-    whole = _whole(text)
-    if whole is None:
+    elif whole is not None:
+        _take_whole(whole, found)
+    else:
         first = _LIST_BEGINS.search(text)
         _read_own(text[:first.start()] if first else text, found)
         _Scan(text, found).run(first.end() if first else 0, 1)
         _tell_cut(text, found)
-    else:
-        _take_whole(whole, found)
+    count = found.head.get("count")
+    if isinstance(count, int) and len(found.entries) < count and not found.damaged:
+        found.tell(f"This file was made with {count} vessels, and {len(found.entries)} are left in it.")
     return found
 
 
@@ -97,8 +104,7 @@ def _whole(text: str) -> Any:
 def _take_whole(whole: Any, found: Found) -> None:
     """A file that is sound, but was written anew by another program."""
     told = whole if isinstance(whole, dict) else {"vessels": whole}
-    found.own = {name: told[name] for name in OWN if name in told}
-    _tell_newer(told, found)
+    _take_head(told, found)
     vessels = told.get("vessels")
     listed = vessels if isinstance(vessels, list) else []
     if len(listed) > MOST_VESSELS:
@@ -111,8 +117,9 @@ def _take_whole(whole: Any, found: Found) -> None:
             found.tell(f"Vessel {number} of the file {error}: it was left out.")
 
 
-def _tell_newer(head: dict[str, Any], found: Found) -> None:
-    if head.get("brimbook", 1) != 1:
+def _take_head(told: dict[str, Any], found: Found) -> None:
+    found.head, found.own = told, {name: told[name] for name in OWN if name in told}
+    if told.get("brimbook", 1) != 1:
         found.tell("This file was made by another version of this page. What is known here was read.")
 
 
@@ -120,15 +127,20 @@ def _read_own(head: str, found: Found) -> None:
     """What stands before the vessels: all of it, or of a damaged beginning what can be read."""
     told = _whole(head.rstrip().rstrip(",") + "}")
     if isinstance(told, dict):
-        found.own = {name: told[name] for name in OWN if name in told}
-        _tell_newer(told, found)
+        _take_head(told, found)
         return
-    for name in OWN:
-        begins = re.search(rf'"{name}"\s*:\s*', head)
-        if begins:
-            _read_part(head, name, begins.end(), found)
+    _read_parts(head, found)
     if head.strip(_CLOSING + "{["):
         found.tell("The beginning of the file is damaged: of materials, wicks, plan and settings some may be missing.")
+
+
+def _read_parts(text: str, found: Found) -> int:
+    """Materials, wicks, plan and settings, each as far as it is sound; where the first of them begins."""
+    begins = {name: re.search(rf'"{name}"\s*:\s*', text) for name in OWN}
+    for name, place in begins.items():
+        if place:
+            _read_part(text, name, place.end(), found)
+    return min([place.start() for place in begins.values() if place], default=len(text))
 
 
 def _read_part(head: str, name: str, at: int, found: Found) -> None:
@@ -211,7 +223,9 @@ class _Scan:
             here += text.count("\n", counted, begin)
             counted, good = begin, end
             self._found.take(here, entry)
-        self._tell_gap(good, len(text), line)
+        # Another program may have put the rest behind the vessels.
+        rest = _read_parts(text[good:], self._found) if good > at else len(text)
+        self._tell_gap(good, min(good + rest, len(text)), line)
 
     def _begins(self, at: int) -> Any:
         for match in _ENTRY_BEGINS.finditer(self._text, at):
@@ -221,24 +235,26 @@ class _Scan:
 
     def _entry(self, begin: int) -> tuple[Any, int]:
         """The entry that begins here and where it ends; −1 where none does."""
-        try:
-            entry, end = DECODER.raw_decode(self._text, begin)
-        except RecursionError:
-            self._left -= _TOO_DEEP
-            return None, -1
-        except ValueError as error:
-            self._left -= 1 + self._gone_over(error, begin)
-            return None, -1
-        return entry, end if isinstance(entry, dict) and "record" in entry else -1
-
-    def _gone_over(self, error: ValueError, begin: int) -> int:
-        """How many letters were read for nothing. Of a text that does not end only its beginning is told."""
-        unended = str(error).startswith("Unterminated")
-        return len(self._text) - begin if unended else getattr(error, "pos", begin + _TOO_DEEP) - begin
+        for length in _LENGTHS:
+            piece = self._text[begin:begin + length]
+            try:
+                entry, end = DECODER.raw_decode(piece)
+            except RecursionError:
+                self._left -= _TOO_DEEP
+                break
+            except ValueError as error:
+                # Of a text that does not end only its beginning is told.
+                gone_over = len(piece) if str(error).startswith("Unterminated") else getattr(error, "pos", len(piece))
+                self._left -= gone_over + _TRY
+                if gone_over < len(piece) - _LONGEST_WORD:
+                    break
+            else:
+                return entry, begin + end if isinstance(entry, dict) and "record" in entry else -1
+        return None, -1
 
     def _tell_gap(self, begin: int, end: int, line: int) -> None:
-        left_out = _NOTHING_OF_A_VESSEL if end < len(self._text) else _CLOSING
-        gap = self._text[begin:end].rstrip(left_out)
+        between = self._text[begin:end]
+        gap = between.rstrip(_NOTHING_OF_A_VESSEL if _ENTRY_BEGINS.match(self._text, end) else _CLOSING)
         since = begin + len(gap) - len(gap.lstrip(_CLOSING))
         if since == begin + len(gap) or len(self._found.damaged) > _MOST_TOLD:
             return

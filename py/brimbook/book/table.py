@@ -23,7 +23,7 @@ SAVED, STAMPS, CHECK = "saved", "stamps", "check"
 MARKS = ",;\t"
 _FORMULA = re.compile(r"'*[=+\-@\t\r\n\0]")
 _BETWEEN = "\x1f"
-_BEGINS_A_FORMULA = tuple(_BETWEEN + first for first in "'=+-@\t\r\n\0")
+_SOME_FORMULA = re.compile(rf"{_BETWEEN}'*[=+\-@\t\r\n\0]")
 # A table with a quotation mark missing is begun anew after the bad row, so often at most.
 _MOST_BEGINNINGS = 50
 
@@ -56,7 +56,7 @@ def table(pairs: Iterable[tuple[str, dict[str, Any]]]) -> str:
     pairs: the text of each entry of the book, and the entry [texts and entries].
 
     >>> table([("", {"record": {"id": "7", "name": "Tide cup"}, "saved": "", "stamps": {}})]).split()
-    ['\\ufeffid,name,saved,stamps,check', '7,Tide', 'cup,,{},cfd56cd3a00000000']
+    ['\\ufeffid,name,saved,stamps,check', '7,Tide', 'cup,,{},c33f5b5d500000000']
     """
     columns = Columns()
     rows = [(columns.row(entry["record"]), _saved(entry), _stamps(entry), text) for text, entry in pairs]
@@ -74,7 +74,7 @@ def table(pairs: Iterable[tuple[str, dict[str, Any]]]) -> str:
 def _row(cells: tuple[str, ...], begun: int, text: str) -> tuple[str, ...]:
     whole = _BETWEEN.join(cells)
     # Hardly any row needs guarding, so all of it is looked at in one go first.
-    if any(begins in whole for begins in _BEGINS_A_FORMULA):
+    if _SOME_FORMULA.search(_BETWEEN + whole):
         cells = tuple(map(guarded, cells))
         whole = _BETWEEN.join(cells)
     return *cells, _check(whole, begun, text)

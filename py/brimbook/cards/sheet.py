@@ -96,4 +96,10 @@ def line(answer: Answer) -> str:
     answer: everything worked out from the record [answer].
     """
     return " · ".join(f"{figure.shown} {figure.label.lower()}" for figure in answer.figures.values()
-                      if figure.key.split(".")[-1] in _ON_THE_SHELF and figure.key.count(".") == 2)
+                      if _is_weighed_out(figure.key))
+
+
+def _is_weighed_out(key: str) -> bool:
+    """Is it what a mold or a well takes, and not what that costs?"""
+    where, *_, name = key.split(".")
+    return where in ("casts", "wells") and name in _ON_THE_SHELF and key.count(".") == 2

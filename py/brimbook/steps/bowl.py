@@ -195,7 +195,8 @@ def _governs(said: Said, limits: _Limits) -> str:
     free = tuple(replace(mold, at_hand=None) for mold in limits.molds)
     alone = {"bowl": batch.divide(free, limits.bowl, None), "time": batch.divide(free, None, limits.most),
              "molds": batch.divide(limits.molds, None, None)}
-    governs = max(alone, key=lambda name: batch.number_of(alone[name]))
+    known = {"bowl": limits.bowl is not None, "time": limits.most is not None, "molds": True}
+    governs = max((name for name in alone if known[name]), key=lambda name: batch.number_of(alone[name]))
     if governs == "bowl":
         return f"The bowl governs: it takes {show.volume(limits.bowl, said.display)} of mix."
     if governs == "time":

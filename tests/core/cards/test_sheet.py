@@ -23,6 +23,12 @@ def test_the_line_on_the_shelf():
     assert sheet(blank.blank())["line"] == ""
 
 
+def test_what_it_costs_is_not_on_the_shelf():
+    record = put(put(vessel(), "wells.0.wax.pack_weight", "5 kg"), "wells.0.wax.pack_price", "40")
+    assert any(figure["key"] == "selling.0.wax" for card in sheet(record)["cards"] for figure in card["figures"])
+    assert sheet(record)["line"] == sheet(vessel())["line"]
+
+
 def test_every_fault_is_listed_with_its_place():
     page = sheet(put(put(vessel(), "casts.0.pieces", "two"), "made_on", "soon"))
     assert [(fault["path"], fault["label"]) for fault in page["faults"]] == [("made_on", "Made on"),

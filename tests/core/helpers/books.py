@@ -51,7 +51,7 @@ def _cast(cast: dict[str, Any], chance: random.Random, date: str) -> None:
     cast["pieces"] = str(chance.randint(1, 8))
     cast["mix"]["powder"].update(name=f"Powder {chance.randint(1, 9)}", pack_weight="25 kg", pack_price=f"{chance.randint(12, 40)}.50",
                                  lot=f"P{chance.randint(1000, 9999)}")
-    cast["mix"]["others"] = [{"kind": "mine: Sand", "name": "Sand", "role": "sand", "parts": "0.5", "lot": f"S{chance.randint(10, 99)}"}]
+    cast["mix"]["others"] = [{"kind": "mine: Sand", "name": "Sand", "role": "sand", "particle_density": "2.65 g/mL", "lot": f"S{chance.randint(10, 99)}"}]
     cast["pours"] = [{"when": f"{date}T10:{20 + row}", "powder": f"{water + row} g", "water": f"{water // 4} g", "left_over": "12 g"}
                      for row in range(chance.randint(0, 2))]
 
@@ -59,7 +59,7 @@ def _cast(cast: dict[str, Any], chance: random.Random, date: str) -> None:
 def _well(well: dict[str, Any], chance: random.Random) -> None:
     well["fill"]["readings"] = [{"water": f"{chance.randint(120, 500)} g"}]
     well["wax"].update(name="Soy flakes", pack_weight="20 kg", pack_price="118", lot=f"W{chance.randint(1000, 9999)}")
-    well["fragrance"].update(load=f"{chance.randint(3, 9)} %", scents=[{"name": chance.choice(SCENTS), "share": "100 %", "lot": f"F{chance.randint(100, 999)}"}])
+    well["fragrance"].update(load=f"{chance.randint(3, 9)} %", scents=[{"name": chance.choice(SCENTS), "flash": "93 °C", "lot": f"F{chance.randint(100, 999)}"}])
     well["wicks"] = {"name": "Cotton 6", "count": "1", "pack_pieces": "100", "pack_price": "14.20", "lot": "C11"}
 
 

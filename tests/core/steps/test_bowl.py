@@ -318,3 +318,10 @@ def test_a_shortage_says_what_would_do_with_less_over():
     assert note == "It would fill 1 piece with 9.6 % for the bowl and the tools, instead of 10 %."
     assert told("left_pieces", casts__0__left="1000 g")["notes"] == []
     assert told("left_pieces", casts__0__left="12 kg")["notes"] == []
+
+
+def test_a_bowl_that_nobody_typed_does_not_govern():
+    """One piece and very many in one bowl: alone, neither the bowl nor the time makes more mixes than the other."""
+    record = put(vessel(casts__0__batch__pouring_time="1 s"), "casts.1", {**vessel()["casts"][0], "bowl": "first", "pieces": "200"})
+    told = notes(sheet(record))
+    assert any("The working time governs" in note for note in told) and not any("The bowl governs" in note for note in told)

@@ -55,8 +55,8 @@ def test_without_cautions_there_is_no_triangle_and_that_is_said():
 
 
 @pytest.mark.parametrize(("texts", "size"), [
-    ({"shape": "round"}, ("round", 50.0, 50.0)), ({"shape": "round", "across": "2 in"}, ("round", 50.8, 50.8)),
-    ({}, ("rectangle", 70.0, 50.0)), ({"shape": "strip", "width": "200 mm", "height": "30 mm"}, ("strip", 200.0, 30.0))])
+    ({"shape": "round"}, ("round", 75.0, 75.0)), ({"shape": "round", "across": "2 in"}, ("round", 50.8, 50.8)),
+    ({}, ("rectangle", 80.0, 60.0)), ({"shape": "strip", "width": "200 mm", "height": "30 mm"}, ("strip", 200.0, 30.0))])
 def test_each_shape_has_its_sizes(texts, size):
     made = label(**texts)
     assert (made.shape, made.width, made.height) == (size[0], pytest.approx(size[1]), pytest.approx(size[2]))

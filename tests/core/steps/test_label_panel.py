@@ -14,10 +14,10 @@ def net_words(found):
 
 
 @pytest.mark.parametrize(("texts", "area", "letters"), [
-    ({}, 35.0, 3.175),
+    ({}, 48.0, 3.175),
     ({"panel_width": "50 mm", "panel_height": "40 mm"}, 20.0, 1.5875),
     ({"panel": "cylinder", "panel_around": "250 mm", "panel_height": "90 mm"}, 90.0, 3.175),
-    ({"panel": "cylinder", "panel_around": "314 mm"}, 62.8, 3.175),
+    ({"panel": "cylinder", "panel_around": "314 mm"}, 75.36, 3.175),
     ({"panel": "top", "panel_area": "44.2"}, 44.2, 3.175),
     ({"panel": "top", "panel_width": "80 mm", "panel_height": "80 mm"}, 64.0, 3.175),
     ({"panel": "other", "panel_area": "1000"}, 400.0, 4.7625),

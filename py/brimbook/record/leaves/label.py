@@ -23,9 +23,9 @@ PANELS = (
 
 LABEL = {
     "shape": Leaf("choice", "The label is", "rectangle", choices=SHAPES),
-    "across": Leaf("length", "Across", "50 mm", SIDE),
-    "width": Leaf("length", "Width", "70 mm", SIDE),
-    "height": Leaf("length", "Height", "50 mm", SIDE),
+    "across": Leaf("length", "Across", "75 mm", SIDE),
+    "width": Leaf("length", "Width", "80 mm", SIDE),
+    "height": Leaf("length", "Height", "60 mm", SIDE),
     "corner": Leaf("length", "Corners rounded by", "2 mm", GAP, "Their radius."),
     "holds": Leaf("choice", "It holds", "all", choices=HOLDS),
     "market": Leaf("choice", "Sold in", "both", choices=MARKETS),
