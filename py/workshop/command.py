@@ -19,7 +19,8 @@ def read(arguments: Sequence[str]) -> argparse.Namespace:
     bench = kinds.add_parser("bench", help="build, and time a stock start against ours in the browsers of this machine")
     bench.add_argument("--json", action="store_true", help="print one JSON object instead of a table")
     bench.add_argument("--runs", type=_runs, default=7, help="runs of each condition (7)")
-    bench.add_argument("--only", choices=["starts", "reading"], help="only one part: starts, or reading a model's file in Chromium")
+    bench.add_argument("--only", choices=["starts", "reading", "book"],
+                       help="only one part: starts, or in Chromium reading a model's file, or a book of many vessels")
     asked = parser.parse_args(arguments)
     asked.what = asked.what or "build"
     return asked

@@ -132,6 +132,18 @@ def test_a_vessel_changed_while_one_chooses_is_left_alone(maker, tmp_path):
     assert page_book.names(maker) == ["Keel jar", "New cup"]
 
 
+def test_another_tab_where_the_vessel_lies_open_gives_way(maker, tmp_path):
+    opens_book(maker, page_book.vessel("a", "Keel bowl", saved="2026-11-22T10:00:00.000Z", stamps=HERE))
+    other = maker.phone.context.new_page()
+    other.goto(f"{maker.phone.address}#/vessel/a")
+    other.locator(".card").first.wait_for()
+    reads(maker, book_file(page_book.vessel("a", "Keel dish", stamps=THERE)), tmp_path)
+    chooses(maker, "Keel", "The file's")
+    takes(maker)
+    other.get_by_text("This vessel was changed in another tab").wait_for()
+    assert other.get_by_label("Name of the vessel").input_value() == "Keel dish"
+
+
 def test_the_way_back_never_undoes_a_later_change(maker, tmp_path):
     in_conflict(maker, tmp_path)
     chooses(maker, "Keel", "The file's")

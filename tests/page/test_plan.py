@@ -1,10 +1,15 @@
-"""What to make: vessels are put on the plan, the core's list is asked with them, and it can be printed and passed on. On a stand-in."""
+"""What to make: vessels are put on the plan, the core's list is asked with them, and it can be printed and passed on.
+On a stand-in for the core, but for the last.
+"""
 
 import json
 
+import page_book
 import pytest
 import stand_in
-from printing import sizes, prints
+from printing import prints, sizes
+
+from brimbook.record import blank
 
 VESSEL = {"name": "Tide cup", "casts": [{"weight": "640 g"}]}
 
@@ -129,3 +134,17 @@ def test_a_wide_table_scrolls_in_its_own_frame(tried, width):
     frame.focus()
     maker.page.keyboard.press("ArrowRight")
     maker.page.wait_for_function("() => document.querySelector('.table-frame').scrollLeft > 0")
+
+
+def test_what_is_to_be_bought_for_a_real_vessel(maker):
+    demo = blank.demos()[3]
+    page_book.fill(maker, [{"record": demo, "line": "", "saved": "2026-11-20T10:00:00.000Z"}], "#/plan")
+    adds(maker, demo["name"])
+    maker.opens_card(demo["name"])
+    maker.types(demo["name"], "How many to make", "12")
+    maker.opens_card("What to buy")
+    maker.reads("What to buy", "Soy wax", "Cotton, medium", "$")
+    with maker.page.expect_download() as download:
+        maker.card("What to buy").get_by_role("button", name="list").filter(has_not_text="Print").first.tap()
+    assert "Soy wax" in download.value.path().read_text("utf-8")
+    assert sizes(prints(maker, "What to buy", "Print"))

@@ -1,6 +1,9 @@
-"""Find a lot: the vessels that hold it, and the list of who got them. On a stand-in for the core."""
+"""Find a lot: the vessels that hold it, and the list of who got them. On a stand-in for the core, but for the last."""
 
+import page_book
 import stand_in
+
+from brimbook.record import blank
 
 VESSEL = {"name": "Tide cup", "casts": [{}], "batches": [{"lot": "TID-260926"}]}
 
@@ -64,3 +67,40 @@ def test_without_batches_there_is_a_word_on_where_lots_are_noted(another_phone):
     maker = another_phone()
     maker.opens("#/lots")
     maker.page.get_by_text("Lots are noted with a vessel's batches.").wait_for()
+
+
+BATCH = {"made_on": "2026-09-26", "vessels": "12", "used": [{"role": "wax", "name": "Soy wax", "lot": "W 4711"}],
+         "went_to": [{"who": "Corner shop", "vessels": "3"}]}
+
+
+def keeps_demo(maker, rest: str, **record) -> None:
+    """The bowl of the examples, in the maker's own book."""
+    demo = {**blank.demos()[3], "id": "keel", **record}
+    page_book.fill(maker, [{"record": demo, "line": "", "saved": "2026-11-20T10:00:00.000Z"}], rest)
+
+
+def test_a_bad_lot_of_wax_leads_to_who_got_it(maker):
+    keeps_demo(maker, "#/lots", batches=[BATCH])
+    maker.page.get_by_label("A lot, or a part of it").fill("w-4711")
+    maker.page.get_by_text("12 vessels, 3 of them passed on").wait_for()
+    maker.page.get_by_text("Corner shop").wait_for()
+
+
+def test_a_lot_that_was_made_up_is_found_from_the_shelf(maker):
+    keeps_demo(maker, "#/", name="Keel bowl", batches=[BATCH])
+    maker.page.get_by_label("Find by name, notes or lot").fill("KEE-260926")
+    maker.page.get_by_role("link", name="Look for it as a lot").tap()
+    maker.page.get_by_role("link", name="Keel bowl").wait_for()
+
+
+def test_a_batch_is_noted_with_what_goes_in(maker):
+    keeps_demo(maker, "#/vessel/keel")
+    maker.opens_card("Batches and lots")
+    maker.card("Batches and lots").get_by_role("button", name="Note a batch").tap()
+    made_on, today = maker.page.evaluate("""() => [JSON.parse(localStorage.getItem('brimbook.vessel.keel')).record.batches.at(-1).made_on,
+      new Date().toLocaleDateString('sv')]""")
+    assert made_on == today
+    maker.types("Batches and lots", "Lot of Soy wax", "W 4711")
+    maker.page.goto(f"{maker.phone.address}#/lots")
+    maker.page.get_by_label("A lot, or a part of it").fill("4711")
+    maker.page.get_by_role("link", name="Keel").wait_for()

@@ -113,8 +113,15 @@ export function ask(name, request) {
     const entry = { resolve, reject };
     pending.set(id, entry);
     if (door.state === "ready") watch(entry);
-    worker.postMessage({ id, ask: name, with: request });
+    send({ id, ask: name, with: request });
   });
+}
+
+/** A request that is a text may hold a whole book: its bytes are handed over, where a text would be copied letter by letter. */
+function send(message) {
+  if (typeof message.with !== "string") return worker.postMessage(message);
+  const bytes = new TextEncoder().encode(message.with);
+  return worker.postMessage({ ...message, with: bytes }, [bytes.buffer]);
 }
 
 /** Ask only while nobody waits for an answer, so that nobody waits longer for it; undefined while somebody does. */

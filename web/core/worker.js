@@ -40,10 +40,9 @@ function warm(ask) {
   if (ROUNDS.length) warming = setTimeout(warm, 0, ask);
 }
 
-/** A request as the core takes it. One that comes as a text may hold a whole book: it crosses over as bytes, which is quicker. */
+/** A request as the core takes it. One that came as bytes may hold a whole book, and is copied once as it is. */
 function given(request, python) {
-  if (typeof request !== "string") return JSON.stringify(request);
-  return python.pyimport("operator").methodcaller("to_bytes")(new TextEncoder().encode(request));
+  return request instanceof Uint8Array ? python.pyimport("operator").methodcaller("to_bytes")(request) : JSON.stringify(request);
 }
 
 /** Ask the core; a throw from the interpreter itself is fatal and is told as such. */

@@ -8,7 +8,7 @@ import { finderView } from "../parts/finder.js";
 import { tendLines } from "../parts/lines.js";
 import { longList, rewind } from "../parts/long_list.js";
 import { repaint } from "../parts/paint.js";
-import { demoAddress, vesselAddress } from "../parts/route.js";
+import { demoAddress, lotAddress, vesselAddress } from "../parts/route.js";
 import { footLine } from "../parts/foot.js";
 import { toast } from "../parts/toast.js";
 import { first } from "../parts/world.js";
@@ -45,12 +45,16 @@ function main() {
         <p><a class="plain" href="#/book">Read a book that was saved</a></p>`}
     ${all.length > MANY ? html`<p class="quiet count" role="status">${sought ? `${found.length} of ${all.length} vessels` : `${all.length} vessels`}</p>` : nothing}
     ${all.length ? longList(LIST, found, row, list) : nothing}
-    ${all.length && !found.length ? html`<p class="empty" role="status">Nothing is found for “${sought}”.</p>` : nothing}
+    ${all.length && !found.length ? nothingFound() : nothing}
     ${broken()}
     ${demos()}
     ${trash()}
     ${footLine()}`;
 }
+
+/** A lot that was made up for a batch stands in no record: the core finds it. */
+const nothingFound = () => html`<p class="empty" role="status">Nothing is found for “${sought}”.</p>
+  <p><a class="plain" href=${lotAddress(sought.trim())}>Look for it as a lot</a></p>`;
 
 const list = (rows) => html`<ul class="shelf" aria-label="Your vessels">${rows}</ul>`;
 

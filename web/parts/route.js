@@ -19,6 +19,9 @@ export const vesselAddress = (id) => `#/vessel/${encodeURIComponent(id)}`;
 /** The fragment of an example vessel. */
 export const demoAddress = (id) => `#/demo/${encodeURIComponent(id)}`;
 
+/** The fragment of the page where a lot is looked for. */
+export const lotAddress = (lot) => `#/lots/${encodeURIComponent(lot)}`;
+
 /** The page's address without its fragment. */
 export const bareAddress = () => location.href.split("#").at(0);
 

@@ -13,12 +13,15 @@ const NAMES = { materials: [MATERIALS], wicks: [MATERIALS], plan: [PLAN], settin
 
 const now = () => new Date().toISOString();
 
-/** One that was changed in the file itself bears no other stamps than ours, so this device vouches for it. */
+/**
+ * One that was changed in the file itself bears no other stamps than ours, so this device vouches for it. And what takes the
+ * place of ours is always saved later, for by that another tab, where ours lies open, notices it.
+ */
 function takeFile({ entry }) {
   const { saved, stamps, record } = entry;
   const mine = entryOf(record.id);
   const isKnown = Boolean(saved) && !(mine && same(stamps, stampsOf(mine)));
-  if (isKnown) lay(entry);
+  if (isKnown) lay(mine && !(saved > mine.saved) ? { ...entry, saved: now() } : entry);
   else keep({ ...entry, saved: now() });
 }
 

@@ -45,40 +45,44 @@ class Columns:
         ahead = [(self._root, record)]
         for place, part in ahead:
             # Every leaf of a book passes here while the maker waits: one plain loop is quickest in the page.
-            leaves = place.leaves
+            leaves, below = place.leaves, place.below
             for step, branch in part.items() if type(part) is dict else enumerate(part):
                 kind = type(branch)
-                if kind is str:
-                    if branch:
-                        row[leaves[step] if step in leaves else self._leaf(place, step)] = branch
-                elif kind is dict or kind is list:
-                    if branch:
-                        ahead.append((place.below[step] if step in place.below else self._part(place, step), branch))
-                else:
-                    row[self._leaf(place, step)] = json.dumps(branch)
+                try:
+                    if kind is str:
+                        if branch:
+                            row[leaves[step]] = branch
+                    elif kind is dict or kind is list:
+                        if branch:
+                            ahead.append((below[step], branch))
+                    else:
+                        row[leaves[step]] = json.dumps(branch)
+                except KeyError:
+                    self._grow(place, step, branch)
+                    if kind is dict or kind is list:
+                        ahead.append((below[step], branch))
+                    else:
+                        row[leaves[step]] = branch if kind is str else json.dumps(branch)
         return row
 
-    def _leaf(self, place: _Place, step: Any) -> int:
-        if step not in place.leaves:
-            place.leaves[step] = self.numbers.setdefault(_below(place.path, step), len(self.numbers))
-        return place.leaves[step]
-
-    def _part(self, place: _Place, step: Any) -> _Place:
-        if step not in place.below:
-            place.below[step] = _Place(_below(place.path, step))
-        return place.below[step]
+    def _grow(self, place: _Place, step: Any, branch: Any) -> None:
+        path = _below(place.path, step)
+        if isinstance(branch, (dict, list)):
+            place.below[step] = _Place(path)
+        else:
+            place.leaves[step] = self.numbers.setdefault(path, len(self.numbers))
 
 
-def laid_out(row: dict[int, str], columns: list[int]) -> tuple[str, ...]:
+def laid_out(row: dict[int, str], columns: Iterable[int]) -> list[str]:
     """The cells of a row in a table's order, empty where nothing stands [texts].
 
     row: as Columns made it [texts].
     columns: by number, in the order of the table [numbers].
 
     >>> laid_out({0: "Tide cup", 5: "2"}, [5, 3, 0])
-    ('2', '', 'Tide cup')
+    ['2', '', 'Tide cup']
     """
-    return tuple(map(row.get, columns, repeat("")))
+    return list(map(row.get, columns, repeat("")))
 
 
 def _below(path: str, step: Any) -> str:

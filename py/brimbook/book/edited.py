@@ -9,7 +9,7 @@ from brimbook.book.kept import DECODER, Kept, NotAnEntry, checked, is_mark, made
 from brimbook.book.table import CHECK, SAVED, STAMPS, Rows, beginning, check_of, guarded, read_table, unguarded
 from brimbook.book.written import Frame, written
 from brimbook.record import blank
-from brimbook.record.fields import VERSION, leaf_at
+from brimbook.record.fields import VERSION, leaf_at, shape_at
 
 MOST_ROWS = 20_000
 # What some programs put for a letter that they could not write.
@@ -38,7 +38,7 @@ class _Table:
     def _leaves(self, header: list[str]) -> list[int]:
         """Which cells of a row are leaves of a vessel. What else was added to the table is told and left out."""
         first = {path: cell for cell, path in reversed(list(enumerate(header)))}
-        fits = {path: bool(leaf_at(path) or path == "version" or _PLACE_BELOW.fullmatch(path)) for path in first}
+        fits = {path: bool(leaf_at(path) or path == "version" or _could_be(path)) for path in first}
         if not all(fits[path] for path in first if path and path not in self.own_cells):
             known = Columns()
             for mark in self.in_book:
@@ -89,6 +89,16 @@ def without(cells: list[str], place: int | None) -> list[str]:
     (['7', 'Tide cup'], ['7'])
     """
     return cells if place is None else [*cells[:place], *cells[place + 1:]]
+
+
+def _could_be(path: str) -> bool:
+    """Might another version of this page have a leaf here? What is known of the parts above must not speak against it."""
+    if not _PLACE_BELOW.fullmatch(path):
+        return False
+    steps = path.split(".")
+    above = [".".join(steps[:end]) for end in range(1, len(steps))]
+    fits = {list: str.isdigit, dict: lambda step: not step.isdigit(), None: bool}
+    return not any(map(leaf_at, above)) and all(fits[shape_at(part)](step) for part, step in zip(above, steps[1:]))
 
 
 def _foreign_says(paths: list[str]) -> str:

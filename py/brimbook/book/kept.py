@@ -168,9 +168,10 @@ def read_pairs(entries: Any) -> Iterator[tuple[str, dict[str, Any]]]:
     given = entries if isinstance(entries, list) else []
     for begin in range(0, len(given), _AT_ONCE):
         some = given[begin:begin + _AT_ONCE]
-        for text, entry in zip(some, map(_read, _parsed(some))):
-            if entry is not None:
-                yield entry_text(text), entry
+        for text, entry in zip(some, _parsed(some)):
+            read = _read(entry)
+            if read is not None:
+                yield entry_text(text), read
 
 
 def _parsed(some: list[Any]) -> list[Any]:

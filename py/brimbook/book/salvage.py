@@ -9,6 +9,7 @@ from brimbook.book.kept import DECODER, Kept, NotAnEntry, checked
 OWN = ("materials", "wicks", "plan", "settings")
 MOST_VESSELS = 20_000
 _MOST_TOLD = 50
+_MOST_BAD = 10_000
 _VESSELS = '\n"vessels":[\n'
 _LIST_BEGINS = re.compile(r'"vessels"\s*:\s*\[')
 # Inside a text of a record each quotation mark has a backslash before it, so this never begins in one.
@@ -34,16 +35,29 @@ class Found:
     own: dict[str, Any] = field(default_factory=dict)
     head: dict[str, Any] = field(default_factory=dict)
     damaged: list[str] = field(default_factory=list)
+    _places: int = 0
 
     def tell(self, sentence: str) -> None:
-        """Note what could not be read; of very many only the first are told [nothing].
+        """Note what was wrong with the file as a whole [nothing].
 
         sentence: for the maker [text].
         """
-        if len(self.damaged) < _MOST_TOLD:
+        self.damaged.append(sentence)
+
+    def tell_place(self, sentence: str) -> None:
+        """Note a place that could not be read; of very many only the first are told [nothing].
+
+        sentence: for the maker [text].
+        """
+        self._places += 1
+        if self._places <= _MOST_TOLD:
             self.damaged.append(sentence)
-        elif len(self.damaged) == _MOST_TOLD:
+        elif self._places == _MOST_TOLD + 1:
             self.damaged.append("More of the file could not be read; only the first places are told here.")
+
+    def is_told_enough(self) -> bool:
+        """Would another place that could not be read no longer be told [yes or no]?"""
+        return self._places > _MOST_TOLD
 
     def take(self, line: int, entry: Any) -> bool:
         """Take an entry if the book could keep it; else say why not [yes or no].
@@ -54,7 +68,7 @@ class Found:
         try:
             good = checked(entry)
         except NotAnEntry as error:
-            self.tell(f"Line {line} {error}: it was left out.")
+            self.tell_place(f"Line {line} {error}: it was left out.")
             return False
         self.entries.append((line, good["record"]["id"], good))
         return True
@@ -114,7 +128,7 @@ def _take_whole(whole: Any, found: Found) -> None:
             good = checked(entry)
             found.entries.append((number, good["record"]["id"], good))
         except NotAnEntry as error:
-            found.tell(f"Vessel {number} of the file {error}: it was left out.")
+            found.tell_place(f"Vessel {number} of the file {error}: it was left out.")
 
 
 def _take_head(told: dict[str, Any], found: Found) -> None:
@@ -167,27 +181,28 @@ def _read_lines(text: str, begin: int, kept: Kept, found: Found) -> None:
     body, ended = text[begin:].rstrip(), False
     if body.endswith("]}"):
         body, ended = body[:-2].rstrip("\n"), True
-    scan = _Scan(text, found)
+    scan, bad = _Scan(text, found), 0
     for line, written in enumerate(body.split("\n") if body.strip() else [], first):
-        if len(found.entries) >= MOST_VESSELS:
-            found.tell(_TOO_MANY)
+        if len(found.entries) >= MOST_VESSELS or bad > _MOST_BAD:
+            found.tell(_TOO_MANY if bad <= _MOST_BAD else f"From line {line} on this file was left out: too much of it is damaged.")
             break
-        _read_line(written.rstrip(_NOTHING_OF_A_VESSEL), line, kept, found, scan)
+        bad += not _read_line(written.rstrip(_NOTHING_OF_A_VESSEL), line, kept, found, scan)
     if not ended:
         found.tell(_CUT)
 
 
-def _read_line(written: str, line: int, kept: Kept, found: Found, scan: "_Scan") -> None:
+def _read_line(written: str, line: int, kept: Kept, found: Found, scan: "_Scan") -> bool:
+    """Take the entry of a line, or all that are in it if it is damaged; is it sound?"""
     mark = kept.mark_of(written)
     if mark:
         found.entries.append((line, mark, None))
-        return
+        return True
     try:
         entry = DECODER.decode(written)
     except (ValueError, RecursionError):
         scan.over(written, line)
-        return
-    found.take(line, entry)
+        return False
+    return found.take(line, entry)
 
 
 class _Scan:
@@ -256,8 +271,8 @@ class _Scan:
         between = self._text[begin:end]
         gap = between.rstrip(_NOTHING_OF_A_VESSEL if _ENTRY_BEGINS.match(self._text, end) else _CLOSING)
         since = begin + len(gap) - len(gap.lstrip(_CLOSING))
-        if since == begin + len(gap) or len(self._found.damaged) > _MOST_TOLD:
+        if since == begin + len(gap) or self._found.is_told_enough():
             return
         first = line + self._text.count("\n", 0, since)
         last = first + gap.count("\n", since - begin)
-        self._found.tell(f"Line {first} could not be read." if first == last else f"Lines {first} to {last} could not be read.")
+        self._found.tell_place(f"Line {first} could not be read." if first == last else f"Lines {first} to {last} could not be read.")

@@ -67,17 +67,19 @@ def table(pairs: Iterable[tuple[str, dict[str, Any]]]) -> str:
     writer = csv.writer(out, lineterminator="\r\n")
     writer.writerow([*header, CHECK])
     begun = beginning(header)
-    writer.writerows(_row((*laid_out(row, order), saved, stamps), begun, text) for row, saved, stamps, text in rows)
+    writer.writerows(_row(laid_out(row, order), saved, stamps, begun, text) for row, saved, stamps, text in rows)
     return BYTE_ORDER_MARK + out.getvalue()
 
 
-def _row(cells: tuple[str, ...], begun: int, text: str) -> tuple[str, ...]:
+def _row(cells: list[str], saved: str, stamps: str, begun: int, text: str) -> list[str]:
+    cells += saved, stamps
     whole = _BETWEEN.join(cells)
     # Hardly any row needs guarding, so all of it is looked at in one go first.
-    if _SOME_FORMULA.search(_BETWEEN + whole):
-        cells = tuple(map(guarded, cells))
+    if _SOME_FORMULA.search(whole) or _FORMULA.match(whole):
+        cells = [*map(guarded, cells)]
         whole = _BETWEEN.join(cells)
-    return *cells, _check(whole, begun, text)
+    cells.append(_check(whole, begun, text))
+    return cells
 
 
 def beginning(header: Sequence[str]) -> int:

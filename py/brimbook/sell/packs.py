@@ -62,11 +62,11 @@ def fewest_money(need: float, packs: Sequence[tuple[float, float]]) -> Purchase:
 
     Why it is exact. Call the kind with the lowest price for its size (the largest of them) the best. Any answer
     is some packs of other kinds, and packs of the best kind until there is enough; so it is enough to look at
-    the others, closed with the best. Two things are left out, and neither can be an answer that is better:
-    a selection that costs more than the best answer found even if the rest came at the best kind's price for
-    its size, in parts of packs; and a selection whose size differs by whole packs of the best kind from a
-    smaller one's, when that one with these packs added costs no more, is of no more packs, and so on. All is
-    worked out in whole numbers.
+    the others, closed with the best. Three things are left out, and none can be an answer that is better:
+    a kind in whose place enough packs of one other kind cost less; a selection that costs more than the best
+    answer found even if the rest came at the best kind's price for its size, in parts of packs; and a selection
+    whose size differs by whole packs of the best kind from a smaller one's, when that one with these packs added
+    costs no more, is of no more packs, and so on. All is worked out in whole numbers.
 
     Source: branch and bound for whole-number covering, with the group of sizes modulo the best pack.
 
@@ -108,6 +108,7 @@ def _kinds(packs: Sequence[tuple[float, float]]) -> list[_Pack]:
         # Of two of one size the dearer is never bought.
         if size > 0 and (not found or found[-1].size != size):
             found.append(_Pack(size, price, row))
+    found = [pack for pack in found if not any(-(-pack.size // other.size) * other.price < pack.price for other in found)]
     grain = reduce(math.gcd, (kind.price for kind in found), 0) or 1
     return [_Pack(kind.size, kind.price // grain, kind.row) for kind in found]
 

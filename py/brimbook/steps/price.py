@@ -104,6 +104,7 @@ class _Prices:
 
     def __init__(self, said: Said, costing: Costing, taken: Taken, prefix: str = "") -> None:
         self.said, self.cost, self.complete, self.taken, self.prefix = said, costing.each, costing.complete, taken, prefix
+        self.to_shop = " to a shop" if prefix else ""
         # Without tax and fees the workings say nothing of them.
         self.is_plain = taken == Taken()
         self.uses = tuple(figure.key for figure in costing.figures if figure.key == f"{PLACE}.cost")
@@ -161,7 +162,7 @@ class _Prices:
             return []
         taken = (self.taken.tax, self.taken.fee_share, self.taken.fee_each)
         exact = (arithmetic.by_margin if share.by == "margin" else arithmetic.by_markup)(self.cost, share.value, *taken)
-        told = amount_figure(self.said, f"{self.prefix}exact", "Price before it is rounded", exact, *self._worked(share), uses=self.uses,
+        told = amount_figure(self.said, f"{self.prefix}exact", f"Price{self.to_shop} before it is rounded", exact, *self._worked(share), uses=self.uses,
                              constants=self._constants(share.path))
         steps = arithmetic.steps_up(exact, step)
         path, price = f"{PLACE}.price_step", round(steps * step, 9)
@@ -205,7 +206,7 @@ class _Prices:
         left = arithmetic.left_of(price.value, self.cost, self.taken.tax, self.taken.fee_share, self.taken.fee_each)
         before = f"({amount} ÷ (1 + {tax}))" if self.taken.tax else amount
         numbers = f"{amount} − {cost}" if self.is_plain else f"{amount} ÷ (1 + {tax}) − {fees} × {amount} − {each} − {cost}"
-        told = amount_figure(said, f"{self.prefix}left", "Left of one sale", left,
+        told = amount_figure(said, f"{self.prefix}left", f"Left of one sale{self.to_shop}", left,
                              "price − cost" if self.is_plain else "price ÷ (1 + tax) − fees × price − fee for each sale − cost", numbers,
                              uses=(price.key, *self.uses), constants=self._constants(), shown=money(left, said.display),
                              notes=self._warning(price, left))
@@ -216,7 +217,7 @@ class _Prices:
         of = {"margin": "of the price before tax", "markup": "on top of the cost"}
         # The working goes on from the same numbers: what is left, rounded, would be a poor start where it is small.
         figures = [told, *(Figure(
-            f"{PLACE}.{self.prefix}{name}", label, value, "–", show.percent(value, said.display), formula, f"({numbers}) ÷ {whole} × 100",
+            f"{PLACE}.{self.prefix}{name}", f"{label}{self.to_shop}", value, "–", show.percent(value, said.display), formula, f"({numbers}) ÷ {whole} × 100",
             says=f"{show.percent(value, said.display)} {of[name]}", worked=f"{_to(value * 100, 3, said)} %",
             uses=(told.key, price.key) if name == "margin" else (told.key, *self.uses))
             for name, label, value, formula, whole in shares)]

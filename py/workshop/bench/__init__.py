@@ -7,6 +7,8 @@
     processes.py   starting, weighing and ending a browser
     sessions.py    one browser through a list of steps
     starts.py      the three conditions: cold, warm, offline
+    reading.py     reading a model's file, in the page and by outside libraries
+    book.py        a book of many vessels: list, search, save, read, find; bench_book.js does it in the page
     wire.py        bytes of a first visit
     numbers.py     medians and percentiles
     report.py      the object for --json, and the Markdown table

@@ -9,10 +9,11 @@ const DEMO = "#/demo/demo-tide-cup";
 const frame = document.getElementById("site");
 const pause = (time) => new Promise((resolve) => setTimeout(resolve, time));
 
-/** Send the frame to the site, and wait until its document is the site's and no longer the blank one. */
-async function open(fragment) {
+/** Send the frame to the site with only what `fill` keeps there, and wait until its document is no longer the blank one. */
+async function open(fragment, fill = () => {}) {
   localStorage.clear();
   sessionStorage.clear();
+  fill();
   frame.src = `/site/${fragment}`;
   while (!frame.contentDocument?.documentElement || frame.contentWindow.location.href === "about:blank") await pause(4);
   return frame.contentWindow;
@@ -92,7 +93,9 @@ async function reading({ file: name }) {
   return { ms: performance.now() - began, steps, says: answer.says };
 }
 
-const TASKS = { answer: toAnswer, edits, reading };
+const book = async (asked) => (await import("/bench_book.js")).book(asked, { open, seen, put });
+
+const TASKS = { answer: toAnswer, edits, reading, book };
 
 async function carryOut() {
   const step = location.search.slice(1);

@@ -1,9 +1,8 @@
 """What the bench found: one object for programs, one table for people."""
 
-from workshop.bench import wire
+from workshop.bench import book, reading, wire
 from workshop.bench.engines import Engine
 from workshop.bench.numbers import middle, percentile, ratio, spread
-from workshop.bench.reading import table
 from workshop.bench.starts import SITES, Results, start_time
 
 ENGINES = ("chromium", "firefox", "webkit")
@@ -80,7 +79,9 @@ def markdown(said: dict) -> str:
     """The tables that a person reads."""
     blocks = [_starts(said), _weights(said), _rest(said)] if "ours_ms" in said else []
     if said.get("reading"):
-        blocks.append(table(said["reading"]))
+        blocks.append(reading.table(said["reading"]))
+    if said.get("book"):
+        blocks.append(book.table(said["book"]))
     return "\n\n".join(block for block in blocks if block)
 
 

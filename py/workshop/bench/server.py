@@ -16,7 +16,8 @@ from urllib.parse import urlsplit
 from workshop.serve import Handler, Listener
 
 HERE = Path(__file__).parent
-PAGES = {"/bench.html": "text/html; charset=utf-8", "/bench.js": "text/javascript; charset=utf-8"}
+PAGES = {"/bench.html": "text/html; charset=utf-8", "/bench.js": "text/javascript; charset=utf-8",
+         "/bench_book.js": "text/javascript; charset=utf-8"}
 
 
 class Plan:

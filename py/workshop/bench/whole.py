@@ -5,10 +5,11 @@ import json
 import signal
 import sys
 import tempfile
+from collections.abc import Callable
 from pathlib import Path
 
 from workshop import dist
-from workshop.bench import reading, sites, starts, wire
+from workshop.bench import book, reading, sites, starts, wire
 from workshop.bench.engines import Engine, installed, screen
 from workshop.bench.report import gathered, markdown
 from workshop.bench.sessions import Place
@@ -34,21 +35,22 @@ def bench(runs: int, as_json: bool, only: str | None = None) -> int:
         engines, lacking = installed()
         for name, why in lacking.items():
             tell(f"{name} is left out: {why} is installed here.")
-        said = {} if only == "reading" else gathered(_measured(engines, runs), engines, lacking)
-        said["reading"] = None if only == "starts" else _reading(engines, min(runs, FEWER))
+        said = gathered(_measured(engines, runs), engines, lacking) if only in (None, "starts") else {}
+        said["reading"] = _in_chromium(engines, reading.reading, reading.told, min(runs, FEWER)) if only in (None, "reading") else None
+        said["book"] = _in_chromium(engines, book.book, book.told, runs) if only in (None, "book") else None
     print(json.dumps(said, indent=1, ensure_ascii=False) if as_json else markdown(said))
     return 0
 
 
-def _reading(engines: list[Engine], runs: int) -> dict | None:
-    """What reading files takes in Chromium; None where it is not here or did not come to an end."""
+def _in_chromium(engines: list[Engine], measure: Callable, told: Callable, runs: int) -> dict | None:
+    """What a part of the bench found in Chromium; None where that is not here or did not come to an end."""
     chromium = next((engine for engine in engines if engine.name == "chromium"), None)
     if chromium is None:
         return None
     try:
-        return reading.told(reading.reading(chromium, runs, tell))
+        return told(measure(chromium, runs, tell))
     except Trouble as trouble:
-        tell(f"{trouble} Reading is left out.")
+        tell(f"{trouble} This part is left out.")
         return None
 
 

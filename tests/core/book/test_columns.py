@@ -1,10 +1,6 @@
 """Leaves of many records as columns."""
 
-import random
-import sys
-
 import pytest
-from books import book
 from brimbook.book.columns import Columns, in_order, laid_out, picked, steps_of
 from hypothesis import given
 from vessels import ANYTHING, branches, full_vessel
@@ -74,33 +70,3 @@ def test_a_table_s_order_is_mark_name_date_notes_then_as_asked_then_what_is_unkn
 @pytest.mark.parametrize("places", [[], [1], [2, 0]])
 def test_cells_are_picked_in_any_number(places):
     assert picked(places)("abc") == tuple("abc"[place] for place in places)
-
-
-def steps_taken(work):
-    """How many lines of Python run: a clock that no other program can disturb."""
-    count = 0
-
-    def watch(frame, event, _):
-        nonlocal count
-        count += event == "line"
-        return watch
-
-    before = sys.gettrace()
-    sys.settrace(watch)
-    try:
-        work()
-    finally:
-        sys.settrace(before)
-    return count
-
-
-def test_twice_the_vessels_take_twice_the_work():
-    entries = book(80, seed=random.Random(2).randrange(100))
-
-    def rows(some):
-        columns = Columns()
-        return [columns.row(entry["record"]) for entry in some]
-
-    rows(entries)
-    once, twice = steps_taken(lambda: rows(entries[:40])), steps_taken(lambda: rows(entries[:40] + entries[:40]))
-    assert 1.7 < twice / once < 2.05

@@ -216,6 +216,12 @@ def test_random_damage_loses_nothing_unseen():
             assert not lost or found.damaged
 
 
+def test_a_file_of_bad_lines_comes_to_an_end():
+    found, entries = read('{"brimbook":1,\n"vessels":[\n' + "x\n" * 300_000 + '{"record":{"id":"7"}}\n]}')
+    assert entries == {} and len(found.damaged) == 52 and found.damaged[49] == "Line 52 could not be read."
+    assert found.damaged[51] == "From line 10004 on this file was left out: too much of it is damaged."
+
+
 @given(st.text(max_size=200))
 def test_any_text_is_a_preview_or_a_sentence(text):
     for each in (text, WHOLE[:900] + text, '{"brimbook":1,\n"vessels":[\n' + text):
