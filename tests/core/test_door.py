@@ -5,10 +5,11 @@ import json
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from vessels import ANYTHING, DISPLAYS, ask, bent_vessels, fields, full_vessel, not_from_a_file, put, vessel
+from vessels import ANYTHING, DISPLAYS, ask, bent_vessels, fields, full_vessel, not_sold, put, vessel
 
 from brimbook import door
-from brimbook.record import blank
+from brimbook.record import blank, tree
+from brimbook.record.fields import is_private
 
 NAMES = sorted(door.ASKS)
 LOOSE_JSON = st.recursive(st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=20),
@@ -123,8 +124,19 @@ def test_a_shared_link_has_its_address_and_its_code():
 
 
 def test_a_full_vessel_fits_a_code():
-    answer = ask("share", record=not_from_a_file(), settings={}, address="https://example.org/bench/brimbook/")
+    answer = ask("share", record=not_sold(), settings={}, address="https://example.org/bench/brimbook/")
     assert len(answer["link"]) < 2200 and answer["qr"]
+    assert ask("share", record=full_vessel(), settings={}, address="https://example.org/bench/brimbook/")["qr"]
+
+
+def test_a_link_carries_what_is_private_only_when_asked():
+    record, address = full_vessel(), "https://example.org/"
+    kept = {path for path, part in tree.parts(record) if is_private(path) and isinstance(part, str)}
+    assert {"own_notes", "selling.0.hour_rate", "wells.0.wax.pack_price", "batches.0.went_to.0.who"} <= kept
+    for asked, there in ((None, set()), (False, set()), ("yes", set()), (True, kept)):
+        link = ask("share", record=record, settings={}, address=address, private=asked)["link"]
+        opened = ask("open_link", fragment=link.partition("#")[2])["record"]
+        assert {path for path, part in tree.parts(opened) if is_private(path) and isinstance(part, str)} == there
 
 
 def test_a_vessel_too_large_for_a_code_still_has_its_link():

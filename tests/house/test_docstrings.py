@@ -14,7 +14,7 @@ FILES = sorted((PY / "brimbook").rglob("*.py"))
 ARITHMETIC = ("cast/dryness.py", "cast/form.py", "cast/bolts.py", "cast/plastic.py", "cast/heat.py", "cast/leak.py", "cast/maturity.py",
               "candle/wax.py", "candle/contraction.py", "candle/warmth.py", "candle/scent.py", "candle/hazard.py", "candle/cooling.py", "candle/burning.py", "candle/wicks.py", "candle/standards.py", "cast/mix.py", "cast/learning.py", "cast/flow.py",
               "fill/water.py", "fill/readings.py", "shape/solid.py", "shape/bars.py", "shape/prism.py", "shape/curves.py", "shape/photo.py", "shape/drawing_place.py", "shape/outline.py", "shape/covering.py", "shape/inset.py", "shape/family.py", "shape/shell.py", "shape/designed.py", "quantity/units.py",
-              "sell/cost.py", "sell/price.py", "sell/panel.py", "sell/net_quantity.py", "sell/prepackage.py", "quantity/show.py", "cast/batch.py", "cast/coating.py")
+              "sell/cost.py", "sell/price.py", "sell/panel.py", "sell/net_quantity.py", "sell/prepackage.py", "quantity/show.py", "sell/failing_share.py", "cast/batch.py", "cast/coating.py")
 
 
 def public_functions():

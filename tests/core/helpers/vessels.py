@@ -91,6 +91,7 @@ _FULL_EXCEPTIONS = {"readability": "0.1 g", "line_error": "0.7 mm", "ruler": "0.
                     "of": "Notched + Notched", "after": "1198.5 g", "out_at": "2026-09-12T14:30",
                     "bar_width": "16.5 mm", "bar_thickness": "2.4 mm", "slot_width": "2.3 mm", "overhang": "12.5 mm",
                     "wider": "3.5 mm", "clearance": "1.5 mm", "expansion": "0.0007", "cup_poured": "1316.5 g", "cup_set": "1320.5 g",
+                    "labels.*.margin": "11 mm", "selling.*.margin": "45 %", "wholesale_margin": "35 %", "cast_failures": "4 %", "candle_failures": "2 %",
                     "cup_error": "0.7 mL", "off": "0.3 mm", "photo.off": "0.7 %", "wall_thickness": "6.5 mm",
                     "floor_thickness": "8.5 mm", "line": "9.5 mm", "count": "1", "up_to": "3", "x": "30.5 mm", "y": "33.5 mm"}
 
@@ -105,10 +106,10 @@ def full_vessel() -> dict[str, Any]:
     """Every leaf of the record filled, three readings each, and no two readings alike."""
     record: dict[str, Any] = {"version": 1}
     for number, (path, leaf) in enumerate(LEAVES.items()):
-        if path.startswith(("materials.", "wicks.")):
+        if path.startswith(("materials.", "wicks.", "plan.")):
             continue
         last = path.rsplit(".", 1)[-1]
-        text = _FULL_EXCEPTIONS.get(".".join(path.split(".")[-2:])) or _FULL_EXCEPTIONS.get(last) or (
+        text = _FULL_EXCEPTIONS.get(path) or _FULL_EXCEPTIONS.get(".".join(path.split(".")[-2:])) or _FULL_EXCEPTIONS.get(last) or (
             leaf.choices[0].value if leaf.choices else _FULL_TEXTS[leaf.kind])
         if ".readings.*." in path:
             for row in range(3):
@@ -123,6 +124,26 @@ def not_from_a_file() -> dict[str, Any]:
     """A full vessel without what is read from files and photos, or designed, which fills links of its own."""
     record = full_vessel()
     del record["casts"][0]["cavity"]["file"], record["wells"][0]["fill"]["file"], record["wells"][0]["outline"]["photo"], record["design"]
+    return record
+
+
+def not_sold() -> dict[str, Any]:
+    """A vessel as full as can be before anything is bought, sold, labeled or noted as a batch."""
+    record = not_from_a_file()
+    for name in ("packaging", "selling", "labels", "batches", "own_notes"):
+        del record[name]
+    (cast,), (well,) = record["casts"], record["wells"]
+    del cast["clamping"]["print_time"], well["coloring"]
+    for coat in ("sealer", "primer", "paint"):
+        del cast["finishing"][coat]
+    fragrance, wax = well["fragrance"], well["wax"]
+    for part in (cast["mix"]["powder"], *cast["mix"]["others"], fragrance, *fragrance["scents"], wax, *wax["blended"], well["wicks"]):
+        for name in ("lot", "pack_pieces"):
+            part.pop(name, None)
+    for part in (fragrance, *fragrance["scents"], wax, *wax["blended"]):
+        for name in ("pack_weight", "pack_price"):
+            part.pop(name, None)
+    del fragrance["name"], wax["name"], well["wicks"]["pack_price"]
     return record
 
 
