@@ -4,6 +4,7 @@ from typing import Any
 
 from brimbook.cards.asking import ask
 from brimbook.cards.card import card, figures_below, group
+from brimbook.cards.shelf import Shelf, supply_field
 from brimbook.figure import Figure
 from brimbook.quantity import show
 from brimbook.quantity.read import Bounds, read
@@ -24,17 +25,18 @@ _APART = 0.005
 _ANY = Bounds(0.0, 1e15)
 
 
-def scent_card(answer: Answer, place: str) -> dict[str, Any]:
+def scent_card(answer: Answer, place: str, shelf: Shelf) -> dict[str, Any]:
     """What is in the fragrance, and what its sheets allow of it [card].
 
     answer: everything worked out [answer].
     place: path of the well [text].
+    shelf: the maker's own materials [shelf].
     """
     said, figures = answer.said, figures_below(answer, f"{place}.scent")
     rows = range(min(said.count(f"{place}.fragrance.scents"), MOST_SCENTS))
     given = bool(rows_of(said, place)) or "nearest" in figures
     verdicts = _verdicts(answer, place, figures)
-    groups = [each for row in rows for each in _scent(said, place, row, len(rows) > 1, figures, verdicts)]
+    groups = [each for row in rows for each in _scent(said, place, row, figures, verdicts, shelf)]
     return card(
         place, "scent", "Scent", "What does your supplier's sheet say of it?", waiting=_waiting(answer, place, given),
         fields=[], more=[ask(said, f"{place}.fragrance.wax_most")], figures=figures,
@@ -53,14 +55,13 @@ def _waiting(answer: Answer, place: str, given: bool) -> str:
     return "Once the wax is known." if given else "Copy its limits from the supplier's sheet."
 
 
-def _scent(said: Said, place: str, row: int, several: bool, figures: dict[str, Figure],
-           verdicts: dict[str, str]) -> list[dict[str, Any]]:
+def _scent(said: Said, place: str, row: int, figures: dict[str, Figure], verdicts: dict[str, str], shelf: Shelf) -> list[dict[str, Any]]:
     """The scent, then each of its sensitizers."""
-    path, name = scent_path(place, row), name_of_scent(said, place, row)
+    path, name, several = scent_path(place, row), name_of_scent(said, place, row), said.count(f"{place}.fragrance.scents") > 1
     parts = ("parts",) if several else ()
     scent = group(
         path, name, _summary(said, path, row, figures),
-        [ask(said, f"{path}.{leaf}") for leaf in ("name", *parts, "supplier_most", "ifra_most", "flash")],
+        [supply_field(said, path, shelf, "fragrance"), *(ask(said, f"{path}.{leaf}") for leaf in (*parts, "supplier_most", "ifra_most", "flash"))],
         more=tuple(ask(said, f"{path}.{leaf}")
                    for leaf in ("supplier_basis", "flash_cup", "density", *(() if several else ("parts",)))),
         actions=({"label": "Add a sensitizer", "append": f"{path}.sensitizers", "value": {"name": ""}},

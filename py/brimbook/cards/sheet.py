@@ -56,15 +56,15 @@ def _cast_cards(answer: Answer, place: str, shelf: Shelf) -> list[dict[str, Any]
     return [
         *_chapter("Mold and mix", [mold_card(answer, place), mix_card(answer, place, shelf), *own, clamp_card(answer, place)]),
         *_chapter("Pour and set", [*log, cure_card(answer, place)]),
-        *_chapter("Dry and finish", [dry_card(answer, place), leak_card(answer, place), finish_card(answer, place)]),
+        *_chapter("Dry and finish", [dry_card(answer, place), leak_card(answer, place), finish_card(answer, place, shelf)]),
     ]
 
 
 def _well_cards(answer: Answer, place: str, shelf: Shelf) -> list[dict[str, Any]]:
     own = has_own_pot(answer.said, place)
-    pot = [scent_card(answer, place), pot_card(answer, place), melting_card(answer, place)] if own else []
+    pot = [scent_card(answer, place, shelf), pot_card(answer, place), melting_card(answer, place)] if own else []
     return [
-        *_chapter("Fill", [well_card(answer, place), wax_card(answer, place), target_card(answer, place), *pot]),
+        *_chapter("Fill", [well_card(answer, place), wax_card(answer, place, shelf), target_card(answer, place), *pot]),
         *_chapter("Wicks", [wicks_card(answer, place, shelf), holder_card(answer, place)]),
         *_chapter("Burn", [burning_card(answer, place)]),
     ]

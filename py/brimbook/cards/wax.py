@@ -6,6 +6,7 @@ from brimbook.candle.waxes import WAXES
 from brimbook.cards.asking import ask, plain_choice
 from brimbook.cards.card import beside, card, figures_below, group
 from brimbook.cards.measuring import well_profile
+from brimbook.cards.shelf import Shelf, as_it_is, kind_of, left_behind, own_choice, taken_of
 from brimbook.draw import section
 from brimbook.figure import Figure
 from brimbook.quantity import show
@@ -20,15 +21,16 @@ _MARKED = "Mend the entry that is marked."
 _POURS = ("first_pour", "second_pour", "third_pour", "missing")
 
 
-def wax_card(answer: Answer, place: str) -> dict[str, Any]:
+def wax_card(answer: Answer, place: str, shelf: Shelf) -> dict[str, Any]:
     """The wax: wax, fragrance and dye to weigh [card].
 
     answer: everything worked out [answer].
     place: path of the well [text].
+    shelf: the maker's own materials [shelf].
     """
     figures = figures_below(answer, place)
     own = has_own_pot(answer.said, place)
-    asked = _asked(answer.said, place, figures) if own else {"fields": [], "more": []}
+    asked = _asked(answer.said, place, figures, shelf) if own else {"fields": [], "more": []}
     told = [f"{figures[name].shown} {figures[name].label.lower()}" for name in ("wax", "fragrance", "dye")
             if name in figures]
     return card(
@@ -40,13 +42,13 @@ def wax_card(answer: Answer, place: str) -> dict[str, Any]:
         drawing_text=f"Section of the vessel, filled with wax: {', '.join(told) or 'to the line'}.")
 
 
-def _asked(said: Said, place: str, figures: dict[str, Figure]) -> dict[str, Any]:
+def _asked(said: Said, place: str, figures: dict[str, Figure], shelf: Shelf) -> dict[str, Any]:
     rows = range(min(said.count(f"{place}.wax.blended"), MOST_BLENDED + 1))
     return {
-        "fields": [_wax_field(said, place), ask(said, f"{place}.basis"), ask(said, f"{place}.fragrance.load"),
+        "fields": [_wax_field(said, place, shelf), ask(said, f"{place}.basis"), ask(said, f"{place}.fragrance.load"),
                    ask(said, f"{place}.fragrance.basis")],
         "more": [*_densities(said, place), *(ask(said, f"{place}.{name}") for name in ("fragrance.density", "dye", "rule"))],
-        "groups": (*(_blended(said, place, row, figures) for row in rows), _cup(said, place, figures)),
+        "groups": (*(_blended(said, place, row, figures, shelf) for row in rows), _cup(said, place, figures)),
         "actions": () if len(rows) >= MOST_BLENDED else (
             {"label": "Blend in another wax", "append": f"{place}.wax.blended",
              "value": {"kind": "beeswax", "share": "10 %", **_generic("beeswax")}},)}
@@ -73,17 +75,20 @@ def _pours(figures: dict[str, Figure]) -> tuple[str, ...]:
     return (f"{'. '.join(told)}.",) if told else ()
 
 
-def _wax_field(said: Said, place: str) -> dict[str, Any]:
-    return _kind_field(said, f"{place}.wax", f"{place}.wax.density_at")
+def _wax_field(said: Said, place: str, shelf: Shelf) -> dict[str, Any]:
+    return _kind_field(said, f"{place}.wax", shelf, f"{place}.wax.density_at")
 
 
-def _kind_field(said: Said, wax: str, told_at: str = "") -> dict[str, Any]:
+def _kind_field(said: Said, wax: str, shelf: Shelf, told_at: str = "") -> dict[str, Any]:
     """Choosing a wax writes its densities; what the maker typed its hot density to be told for no longer holds."""
-    sets = {told_at: ""} if told_at and said.typed(told_at) else {}
-    return ask(said, f"{wax}.kind", choices=[
-        plain_choice(Choice(each.kind, each.label, each.hint), {} if each.density_set is None else {
-            **{f"{wax}.{name}": text for name, text in _generic(each.kind).items()}, **sets})
-        for each in WAXES])
+    sets, gone = {told_at: ""} if told_at and said.typed(told_at) else {}, left_behind(said, wax, shelf, "wax")
+    offered = [plain_choice(Choice(each.kind, each.label, each.hint), gone if each.density_set is None else {
+        **gone, **{f"{wax}.{name}": text for name, text in _generic(each.kind).items()}, **sets}) for each in WAXES]
+    offered += [own_choice(kind_of(item), item, {**sets, **taken_of(said, wax, shelf, "wax", item)}) for item in shelf.of_role("wax")]
+    present = said.text(f"{wax}.kind")
+    if present and present not in [choice["value"] for choice in offered]:
+        offered.append(as_it_is(present, said.text(f"{wax}.name").strip() or "Another wax"))
+    return ask(said, f"{wax}.kind", choices=offered)
 
 
 def _generic(kind: str) -> dict[str, str]:
@@ -104,10 +109,10 @@ def _beaten(said: Said, place: str, field: dict[str, Any], state: str) -> dict[s
     return {**field, "note": "Your cup of wax is taken instead: see below."} if has_cup(said, place, state) else field
 
 
-def _blended(said: Said, place: str, row: int, figures: dict[str, Figure]) -> dict[str, Any]:
+def _blended(said: Said, place: str, row: int, figures: dict[str, Figure], shelf: Shelf) -> dict[str, Any]:
     path = blended_path(place, row)
     return group(path, name_of_wax(said, path), _blended_told(said, path, figures.get(f"wax_{row + 2}")),
-                 [_kind_field(said, path), ask(said, f"{path}.share")],
+                 [_kind_field(said, path, shelf), ask(said, f"{path}.share")],
                  more=tuple(ask(said, f"{path}.{name}") for name in ("name", "density_poured", "density_set")),
                  actions=({"label": "Remove this wax", "remove": path},))
 

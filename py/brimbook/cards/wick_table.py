@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from brimbook.candle.wicks import fit
-from brimbook.cards.shelf import Shelf
+from brimbook.cards.shelf import Shelf, taken_of
 from brimbook.quantity import show
 from brimbook.quantity.show import Display
 from brimbook.record.leaves.wicks import WICK
@@ -74,7 +74,7 @@ def _kinds(said: Said, at: str, shelf: Shelf) -> list[_Kind]:
     for wick in own_wicks(shelf):
         pool = _pool(wick)
         if pool is not None:
-            found.append(_Kind(wick["name"].strip(), pool, {f"{at}.{name}": wick.get(name, "") for name in WICK}))
+            found.append(_Kind(wick["name"].strip(), pool, taken_of(said, at, shelf, "wick", wick)))
     chosen, pool = said.text(f"{at}.name").strip(), said.value(f"{at}.pool")
     if pool is not None and (chosen, pool) not in [(kind.name, kind.pool) for kind in found]:
         found.append(_Kind(chosen, pool, {}))

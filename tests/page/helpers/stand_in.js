@@ -193,10 +193,10 @@ function reply(ask, request) {
   }
 }
 
-// A request that is a text has the book on its further lines, an entry on each.
+// A request that comes as bytes is a text that has the book on its further lines, an entry on each.
 function asked(request) {
-  if (typeof request !== "string") return request;
-  const [first, ...rest] = request.split("\n");
+  if (!(request instanceof Uint8Array)) return request;
+  const [first, ...rest] = new TextDecoder().decode(request).split("\n");
   const { texts, ...others } = JSON.parse(first);
   return { ...others, entries: rest.slice(0, texts).map((text) => JSON.parse(text)), text: rest.slice(texts).join("\n") };
 }
