@@ -81,7 +81,8 @@ def _wax_field(said: Said, place: str, shelf: Shelf) -> dict[str, Any]:
 
 def _kind_field(said: Said, wax: str, shelf: Shelf, told_at: str = "") -> dict[str, Any]:
     """Choosing a wax writes its densities; what the maker typed its hot density to be told for no longer holds."""
-    sets, gone = {told_at: ""} if told_at and said.typed(told_at) else {}, left_behind(said, wax, shelf, "wax")
+    sets = {told_at: ""} if told_at and said.typed(told_at) else {}
+    gone = {path: text for path, text in left_behind(said, wax, shelf, "wax").items() if path != f"{wax}.kind"}
     offered = [plain_choice(Choice(each.kind, each.label, each.hint), gone if each.density_set is None else {
         **gone, **{f"{wax}.{name}": text for name, text in _generic(each.kind).items()}, **sets}) for each in WAXES]
     offered += [own_choice(kind_of(item), item, {**sets, **taken_of(said, wax, shelf, "wax", item)}) for item in shelf.of_role("wax")]

@@ -14,9 +14,9 @@ import zlib
 from typing import Any
 
 from brimbook.record import tree
-from brimbook.record.link_words import WORDS_1, WORDS_2, WORDS_3
+from brimbook.record.link_words import WORDS_1, WORDS_2, WORDS_3, WORDS_4
 
-WORDS = {"1": WORDS_1, "2": WORDS_2, "3": WORDS_3}
+WORDS = {"1": WORDS_1, "2": WORDS_2, "3": WORDS_3, "4": WORDS_4}
 MUCH_SHORTER = 0.9
 LONGEST_FRAGMENT = 8_000
 LARGEST_RECORD = 100_000

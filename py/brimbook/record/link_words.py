@@ -80,3 +80,30 @@ _CANDLE_3 = (
 ).encode()
 
 WORDS_3 = _CANDLE_3 + WORDS_2
+
+# What is bought and sold: packs, prices and lots, work, packaging, labels, batches.
+_SELLING_4 = (
+    '"own_notes":"","print_time":" h","spool_price":"","coloring":{"name":"","pack_weight":" g","pack_price":"","lot":""},'
+    '"pot":"first","holds":"front","market":"eu","us","panel":"cylinder","flat","top","other","round","strip","by":"markup",'
+    '"shape":"rectangle","net_weight":" g","weighed":[{"weight":" g"},{"weight":" g"}],"lines":[{"text":""}],"scents":"",'
+    '"finishing":{"sealer":{"name":"","pack_volume":" mL","pack_price":"","lot":""},"primer":{"name":"","pack_volume":" mL",'
+    '"pack_price":"","lot":""},"paint":{"name":"","pack_volume":" L","pack_price":"","lot":""},"shape":"round",'
+    '"powder":{"kind":"mine: ","name":"","role":"binder","pack_weight":"25 kg","pack_price":"","lot":"","sheet":""},'
+    '"packaging":[{"name":"Box","pack_pieces":"25","pack_price":"","lot":"","each":"1"},{"name":"Label","pack_pieces":"100",'
+    '"pack_price":"","each":"1"}],"selling":[{"vessels":"12","hour_rate":"","labor":{"casting":" min","demolding":" min",'
+    '"finishing":" min","filling":" min","packing":" min"},"kilowatt_hour":"0.","printer_power":"1","melter_power":"",'
+    '"melter_time":" min","printer_hour":"0.","cast_failures":" %","candle_failures":" %","other_costs":"","by":"margin",'
+    '"margin":" %","markup":" %","wholesale_margin":" %","wholesale_markup":" %","shop_margin":" %","fee_share":" %",'
+    '"fee_each":"0.","tax":" %","price_step":"0.5","asked":"","fixed":""}],"labels":[{"shape":"rectangle","across":" mm",'
+    '"width":" mm","height":" mm","corner":" mm","holds":"all","market":"both","product":"Scented candle","maker":"",'
+    '"lines":[{"text":""}],"scents":"","lot":"","net_weight":" g","weighed":[{"weight":" g"}],"cautions":"yes","burn_time":"yes",'
+    '"average":"no","code":"yes","panel":"flat","panel_width":" mm","panel_height":" mm","panel_around":" mm","panel_area":"",'
+    '"copies":"12","gap":" mm","margin":" mm","first":"1"}],"batches":[{"lot":"","made_on":"2026-","vessels":"12","failed":"1",'
+    '"used":[{"role":"binder","name":"","lot":""},{"role":"sand","name":"","lot":""},{"role":"pigment","name":"","lot":""},'
+    '{"role":"coating","name":"","lot":""},{"role":"wax","name":"Soy wax","lot":""},{"role":"fragrance","name":"","lot":""},'
+    '{"role":"dye","name":"","lot":""},{"role":"wick","name":"","lot":""},{"role":"packaging","name":"","lot":""}],'
+    '"went_to":[{"who":"","vessels":"","on":"2026-"},{"who":"","vessels":"","on":"2027-"}],"remarks":""},{"made_on":"2026-'
+    '","vessels":"12","used":[{"role":"binder","name":"'
+).encode()
+
+WORDS_4 = _SELLING_4 + WORDS_3

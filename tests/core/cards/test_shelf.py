@@ -5,6 +5,7 @@ import json
 from hypothesis import given
 from vessels import ANYTHING, ask, fields, put, vessel
 
+from brimbook.candle.waxes import WAXES
 from brimbook.cast.materials import GENERIC
 from brimbook.quantity.show import Display
 from brimbook.record.fields import LEAVES
@@ -24,7 +25,8 @@ def page(record, *materials):
 
 def test_an_empty_shelf_offers_the_generic_ones_to_copy():
     cards = shelf()["sheet"]["cards"]
-    assert [card["title"] for card in cards] == [material.label for material in GENERIC]
+    waxes = [wax.label for wax in WAXES if wax.density_set is not None]
+    assert [card["title"] for card in cards] == [*(material.label for material in GENERIC), *waxes]
     assert cards[0]["chapter"] == "To copy from" and all(card["generic"] and card["figures"] for card in cards)
     assert shelf()["sheet"]["actions"][0]["append"] == "materials"
 
@@ -57,7 +59,9 @@ def test_own_materials_come_first_and_are_asked():
 def test_every_leaf_of_a_material_is_asked_for_some_role():
     asked = set()
     for role in LEAVES["materials.*.role"].choices:
-        asked |= {path.replace(".0.", ".*.") for path in fields(shelf({**BAG, "role": role.value})["sheet"])}
+        shown = shelf({**BAG, "role": role.value, "packs": [{}], "lots": [{}], "sensitizers": [{}]})["sheet"]
+        asked |= {path.replace(".0.", ".*.").replace(".0.", ".*.") for path in fields(shown)} | {
+            path.replace(".0.", ".*.") for path in fields(shelf({**BAG, "role": role.value})["sheet"])}
     assert asked == {path for path in LEAVES if path.startswith("materials.")} - {"materials.*.kind"}
 
 
