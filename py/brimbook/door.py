@@ -18,13 +18,14 @@ from brimbook.cards.reminders import reminders
 from brimbook.cards.sharing import with_outlines
 from brimbook.cards.shelf import Shelf, shelf_of
 from brimbook.cards.shelf_page import shelf_sheet
+from brimbook.cards.shelf_reading import shelf_said
 from brimbook.cards.shopping import shopping, shopping_list, shopping_pages
 from brimbook.cards.sheet import line, sheet
 from brimbook.cards.true_size import holder_file, holder_model, holder_pages, template_file, template_pages
 from brimbook.draw.code import qr
 from brimbook.quantity.error import QuantityError
 from brimbook.record import blank, link, tree
-from brimbook.record.fields import is_private
+from brimbook.record.fields import is_large, is_private
 from brimbook.record.said import understand
 from brimbook.settings import display_of, form, paper_of, whole
 from brimbook.work_out import Answer, work_out
@@ -97,7 +98,7 @@ def _own_shelf(request: dict[str, Any]) -> Shelf:
 def _shelf(request: dict[str, Any]) -> dict[str, Any]:
     """The page of the maker's materials, whose record is a list of them."""
     record = request.get("record")
-    said = understand(record, display_of(whole(request.get("settings"))))
+    said = shelf_said(record, display_of(whole(request.get("settings"))))
     return {"record": tree.copy_with(record, said.canonical), "sheet": shelf_sheet(said)}
 
 
@@ -121,7 +122,7 @@ def _link(request: dict[str, Any], private: bool = False) -> str:
     if not tree.within_limits(record):
         raise link.LinkError("There is no vessel here that a link could hold.")
     told = tree.copy_with(record, {**said.texts, **said.canonical})
-    plain = told if private else tree.without(told, is_private)
+    plain = tree.without(told, is_large if private else is_private)
     return f"{address}#{link.to_fragment(with_outlines(said, plain))}"
 
 

@@ -9,7 +9,7 @@ from vessels import ANYTHING, DISPLAYS, ask, bent_vessels, fields, full_vessel, 
 
 from brimbook import door
 from brimbook.record import blank, tree
-from brimbook.record.fields import is_private
+from brimbook.record.fields import is_large, is_private
 
 NAMES = sorted(door.ASKS)
 LOOSE_JSON = st.recursive(st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=20),
@@ -131,12 +131,29 @@ def test_a_full_vessel_fits_a_code():
 
 def test_a_link_carries_what_is_private_only_when_asked():
     record, address = full_vessel(), "https://example.org/"
-    kept = {path for path, part in tree.parts(record) if is_private(path) and isinstance(part, str)}
+    kept = {path for path, part in tree.parts(record) if is_private(path) and not is_large(path) and isinstance(part, str)}
     assert {"own_notes", "selling.0.hour_rate", "wells.0.wax.pack_price", "batches.0.went_to.0.who"} <= kept
     for asked, there in ((None, set()), (False, set()), ("yes", set()), (True, kept)):
         link = ask("share", record=record, settings={}, address=address, private=asked)["link"]
         opened = ask("open_link", fragment=link.partition("#")[2])["record"]
         assert {path for path, part in tree.parts(opened) if is_private(path) and isinstance(part, str)} == there
+
+
+def test_what_nobody_named_among_what_is_private_stays_here_too():
+    """Leaves of a newer version that lie among the buyers, or in the place of a price."""
+    record = vessel(batches=[{"lot": "7", "remarks": {"of": "secret"}, "went_to": [{"who": "secret", "telephone": "secret"}, "secret"]}])
+    put(record, "wells.0.wax.pack_price", ["secret", {"paid": "secret"}])
+    put(record, "own_notes", {"more": "secret"})
+    links = [ask("share", record=record, address="", private=private)["link"] for private in (False, True)]
+    opened = [json.dumps(ask("open_link", fragment=link[1:])["record"]) for link in links]
+    assert "secret" not in opened[0] and '"lot": "7"' in opened[0] and opened[1].count("secret") == 7
+    assert "went_to" not in opened[0]
+
+
+def test_a_link_with_what_is_private_leaves_out_what_no_link_has_room_for():
+    record = put(put(vessel(), "casts.0.cavity.file", {"name": "cup.stl", "sections": "x7" * 3000}), "own_notes", "Mine")
+    opened = ask("open_link", fragment=ask("share", record=record, address="", private=True)["link"][1:])["record"]
+    assert opened["casts"][0]["cavity"]["file"] == {"name": "cup.stl"} and opened["own_notes"] == "Mine"
 
 
 def test_a_vessel_too_large_for_a_code_still_has_its_link():

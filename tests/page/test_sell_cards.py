@@ -26,10 +26,12 @@ def test_a_label_is_black_on_white_in_the_dark_too(another_phone):
     opens_demo(maker).opens_card("Label")
     maker.types("Label", "Width", "120 mm")
     maker.types("Label", "Height", "90 mm")
-    face = maker.card("Label").locator("svg.label-face")
-    face.wait_for()
-    colors = face.evaluate("""svg => [...svg.querySelectorAll('*')].map(each => getComputedStyle(each)).map(({fill, stroke}) => [fill, stroke]).flat()""")
-    assert "rgb(255, 255, 255)" in colors and "rgb(0, 0, 0)" in colors
+    # Each answer draws it anew, so it is looked for until the last one stands.
+    maker.page.wait_for_function("""() => {
+        const parts = [...document.querySelectorAll('[data-card=label] svg.label-face *')].map((each) => getComputedStyle(each));
+        const colors = parts.flatMap(({ fill, stroke }) => [fill, stroke]);
+        return ['rgb(255, 255, 255)', 'rgb(0, 0, 0)'].every((color) => colors.includes(color));
+    }""")
 
 
 def test_the_price_changes_with_what_the_work_costs(maker):

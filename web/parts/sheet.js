@@ -17,12 +17,15 @@ export function bareSheet(sheet) {
   return { ...sheet, faults: [], cards: sheet.cards.map(bareCard) };
 }
 
+/** What a new item begins with may come from the answer, such as all that goes into a batch: then it waits for the answer too. */
+const isOfAnyRecord = ({ value }) => !Object.values(value ?? {}).some(Array.isArray);
+
 /** What holds for any maker, such as a generic material, stays. */
 function bareCard(card) {
   if (card.generic) return card;
   return {
     ...bareAsks(card), answer: [], large: [], figures: [], beside: null, drawing: "", drawing_text: "", timers: [],
-    table: null, drag: null,
+    table: null, drag: null, actions: (card.actions ?? []).filter(isOfAnyRecord),
     groups: (card.groups ?? []).map((group) => ({ ...bareAsks(group), summary: "" })),
   };
 }

@@ -12,17 +12,23 @@ from brimbook.quantity.show import Display
 from brimbook.record.lots import day_of, lots_of, plain_lot
 
 _NAMELESS = "Vessel without a name"
+_MINE = "mine: "
 
 
 @dataclass(frozen=True)
 class _Found:
-    """One vessel that holds the lot: what to say of it, how many batches and vessels, and how many of these are passed on."""
+    """One vessel that holds the lot: what to say of it, how many batches and vessels, how many of these are passed on.
+
+    exact: is it this very lot? Then only batches of this very lot are counted, however many others hold its letters.
+    uncounted: batches that nobody noted the vessels of.
+    """
 
     row: dict[str, Any]
     exact: bool
     batches: int
     vessels: int
     gone: int
+    uncounted: int
 
 
 def trace(entries: Any, sought: str, display: Display) -> dict[str, Any]:
@@ -36,25 +42,39 @@ def trace(entries: Any, sought: str, display: Display) -> dict[str, Any]:
 
     >>> cup = {"id": "1", "name": "Tide cup", "batches": [{"lot": "T 7", "vessels": "4", "used": [{"name": "Soy wax", "lot": "4711"}]}]}
     >>> trace([{"record": cup}], "4711", Display())["rows"][0]["lines"]
-    ['Batch T 7, 4 vessels: Soy wax, lot 4711']
+    ['Batch T 7, 4 vessels: Soy wax, lot 4711', 'Still here: 4']
     """
     plain = plain_lot(sought)
     records = [entry.get("record") for entry in entries if isinstance(entry, dict)] if isinstance(entries, list) else []
     found = [each for each in (_in_vessel(record, plain) for record in records if isinstance(record, dict)) if each] if plain else []
-    rows = sorted(found, key=lambda each: not each.exact)
-    return {"rows": [each.row for each in rows], "says": _says(sought.strip(), found) if plain else "Type a lot, or a part of it."}
+    exact, other = [each for each in found if each.exact], [each for each in found if not each.exact]
+    return {"rows": [each.row for each in (*exact, *other)],
+            "says": _says(sought.strip(), exact, other) if plain else "Type a lot, or a part of it."}
 
 
-def _says(sought: str, found: list[_Found]) -> str:
-    if not found:
-        return f"No batch and no material in the book has the lot “{sought}”."
-    batches, vessels, gone = (sum(getattr(each, name) for each in found) for name in ("batches", "vessels", "gone"))
-    if not batches:
-        return f"“{sought}” stands in {_many(len(found), 'vessel')} as the lot of a material, and in no batch."
-    made = f"{_many(vessels, 'vessel')} came out" if vessels else "how many came out is not noted"
-    passed = f", {gone} of them passed on" if gone else ""
-    where = f", of {len(found)} vessels in the book" if len(found) > 1 else ""
-    return f"“{sought}” went into {_many(batches, 'batch', 'batches')}{where}: {made}{passed}."
+def _says(sought: str, exact: list[_Found], other: list[_Found]) -> str:
+    """What became of this very lot; of lots that only hold its letters where there is no such lot."""
+    if exact:
+        more = f" {_many(len(other), 'other vessel')} below {'has' if len(other) == 1 else 'have'} lots that only hold these letters."
+        return _went_into(f"“{sought}”", "stands", exact) + (more if other else "")
+    if other:
+        return _went_into(f"There is no lot “{sought}” itself. Lots that hold these letters", "stand", other)
+    return f"No batch and no material in the book has the lot “{sought}”."
+
+
+def _went_into(lot: str, stands: str, found: list[_Found]) -> str:
+    made = [each for each in found if each.batches]
+    if not made:
+        return f"{lot} {stands} in {_many(len(found), 'vessel')} as the lot of a material or a label, and in no batch."
+    batches, vessels, gone, uncounted = (sum(getattr(each, name) for each in made) for name in ("batches", "vessels", "gone", "uncounted"))
+    where = f", of {len(made)} vessels in the book" if len(made) > 1 else ""
+    told = [f"{_many(vessels, 'vessel')} came out" if vessels else "how many came out is not noted"]
+    told += [f"{gone} of them passed on"] if gone else []
+    told += [f"{vessels - gone} still here"] if 0 < gone < vessels else []
+    more = f" Of {_many(uncounted, 'batch', 'batches')} it is not noted how many came out." if vessels and uncounted else ""
+    rest = len(found) - len(made)
+    more += f" {_many(rest, 'more vessel')} {'has' if rest == 1 else 'have'} it now, and no batch of it." if rest else ""
+    return f"{lot} went into {_many(batches, 'batch', 'batches')}{where}: {', '.join(told)}.{more}"
 
 
 def _many(count: int, one: str, more: str = "") -> str:
@@ -65,15 +85,26 @@ def _in_vessel(record: dict[str, Any], plain: str) -> _Found | None:
     batches = [each for each in _list(record, "batches") if isinstance(each, dict)]
     lots = lots_of(_text(record, "name"), [(_text(each, "lot"), _text(each, "made_on")) for each in batches])
     hits = [(batch, lot, held) for batch, lot in zip(batches, lots) if (held := _held(batch, lot, plain))]
-    lines = [line for batch, lot, held in hits for line in _lines(batch, lot, held)]
-    present = [(name, lot) for name, lot in _present(record) if plain in plain_lot(lot)]
-    lines += [f"In the recipe now: {name}, lot {lot}" for name, lot in dict.fromkeys(present)]
-    if not lines:
+    present = [(told, lot) for told, lot in _present(record) if plain in plain_lot(lot)]
+    if not hits and not present:
         return None
-    every = [lot for _, lot, _ in hits] + [lot for _, _, held in hits for _, lot in held] + [lot for _, lot in present]
+    same = [hit for hit in hits if any(plain_lot(lot) == plain for lot in (hit[1], *(lot for _, lot in hit[2])))]
+    exact = bool(same) or any(plain_lot(lot) == plain for _, lot in present)
+    ordered = [*same, *(hit for hit in hits if hit not in same)]
+    lines = [line for batch, lot, held in ordered for line in _lines(batch, lot, held)]
+    lines += dict.fromkeys(f"{told}, lot {lot}" for told, lot in sorted(present, key=lambda each: plain_lot(each[1]) != plain))
     row = {"id": _text(record, "id"), "name": _text(record, "name").strip() or _NAMELESS, "lines": lines}
-    made = sum(max(_whole(batch, "vessels") - _whole(batch, "failed"), 0) for batch, _, _ in hits)
-    return _Found(row, any(plain_lot(lot) == plain for lot in every), len(hits), made, sum(_gone(batch) for batch, _, _ in hits))
+    return _Found(row, exact, *_counted([batch for batch, _, _ in (same if exact else hits)]))
+
+
+def _counted(batches: list[dict[str, Any]]) -> tuple[int, int, int, int]:
+    """How many batches, vessels that came out of them, passed on, and batches without a count."""
+    return (len(batches), sum(_out(batch) for batch in batches), sum(_gone(batch) for batch in batches),
+            sum(not _whole(batch, "vessels") for batch in batches))
+
+
+def _out(batch: dict[str, Any]) -> int:
+    return max(_whole(batch, "vessels") - _whole(batch, "failed"), 0)
 
 
 def _held(batch: dict[str, Any], own: str, plain: str) -> list[tuple[str, str]]:
@@ -90,7 +121,9 @@ def _lines(batch: dict[str, Any], lot: str, held: list[tuple[str, str]]) -> list
     told += [_many(vessels, "vessel") + (f", {failed} of them failed" if failed else "")] if vessels else []
     materials = "; ".join(f"{name}, lot {each}" for name, each in held if name)
     went = [_went(each) for each in _list(batch, "went_to") if isinstance(each, dict)]
-    return [", ".join(told) + (f": {materials}" if materials else ""), *(line for line in went if line)]
+    here = _out(batch) - _gone(batch)
+    return [", ".join(told) + (f": {materials}" if materials else ""), *(line for line in went if line),
+            *([f"Still here: {here}"] if here > 0 else [])]
 
 
 def _went(given: dict[str, Any]) -> str:
@@ -106,9 +139,11 @@ def _gone(batch: dict[str, Any]) -> int:
 
 
 def _present(record: dict[str, Any]) -> list[tuple[str, str]]:
-    """Each material of the vessel as it is now that has a lot, with its name."""
+    """Each material of the vessel as it is now that has a lot, and each label with a lot of its own."""
     parts = [(name, part) for name, part in _bought(record) if isinstance(part, dict)]
-    return [(_called(part, name), lot) for name, part in parts if (lot := _text(part, "lot").strip())]
+    found = [(f"In the recipe now: {_called(part, name)}", lot) for name, part in parts if (lot := _text(part, "lot").strip())]
+    labels = [label for label in _list(record, "labels") if isinstance(label, dict)]
+    return found + [("On its label", lot) for label in labels if (lot := _text(label, "lot").strip())]
 
 
 def _bought(record: dict[str, Any]) -> Iterator[tuple[str, Any]]:
@@ -127,8 +162,9 @@ def _bought(record: dict[str, Any]) -> Iterator[tuple[str, Any]]:
 
 
 def _called(part: dict[str, Any], name: str) -> str:
-    kind = _text(part, "kind").removeprefix("mine: ").replace("_", " ").strip()
-    return _text(part, "name").strip() or kind or name
+    kind = _text(part, "kind")
+    own = kind.removeprefix(_MINE) if kind.startswith(_MINE) else ""
+    return _text(part, "name").strip() or own.strip() or f"the {name}"
 
 
 def _list(part: Any, name: str) -> list[Any]:

@@ -32,7 +32,7 @@ def cost_card(answer: Answer, shelf: Shelf) -> dict[str, Any]:
     parts = costing.parts if costing is not None else ()
     late = behind(said, shelf)
     return card(
-        PLACE, "cost", "Cost", "What does one vessel cost?", answer=("cost", "batch_cost"), waiting=_waiting(said),
+        PLACE, "cost", "Cost", "What does one vessel cost?", answer=("cost", "batch_cost"), closed=("cost",), waiting=_waiting(said),
         fields=[ask(said, f"{PLACE}.vessels", usual=vessels_stand_in(said))], more=[], figures=figures, notes=_notes(figures, late),
         table=_table(parts, figures, late), drawing=cost_bar([part.amount for part in parts]) if parts else "",
         drawing_text=f"The cost as a bar, its parts numbered: {_in_words(parts)}." if parts else "",

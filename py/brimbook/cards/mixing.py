@@ -5,7 +5,7 @@ from typing import Any
 from brimbook import sources
 from brimbook.cards.asking import ask
 from brimbook.cards.card import beside, card, figures_below, group
-from brimbook.cards.shelf import Shelf
+from brimbook.cards.shelf import Shelf, left_behind
 from brimbook.cards.shelf_mix import dose_of, material_choices
 from brimbook.cast.materials import generic
 from brimbook.quantity import show
@@ -94,7 +94,7 @@ def _powder_field(said: Said, mix: str, shelf: Shelf) -> dict[str, Any]:
         if known:
             choice["sets"][f"{mix}.water_to_powder"] = known.ratio
     own = {"value": "own", "label": "Another powder", "hint": "A mix with sand, or what your data sheet says.",
-           "sets": _without_generic_density(said, f"{mix}.powder"), "group": "Mine"}
+           "sets": {**_without_generic_density(said, f"{mix}.powder"), **_without_own_powder(said, f"{mix}.powder", shelf)}, "group": "Mine"}
     return ask(said, f"{mix}.powder.kind",
                choices=[*(choice for choice in choices if choice["value"] != "own"), own])
 
@@ -104,6 +104,12 @@ def _without_generic_density(said: Said, powder: str) -> dict[str, str]:
     known = fact(said, powder, "particle_density")
     generic_one = generic(said.text(f"{powder}.kind")) is not None and known is not None and known.source is not sources.YOURS
     return {f"{powder}.particle_density": ""} if generic_one else {}
+
+
+def _without_own_powder(said: Said, powder: str, shelf: Shelf) -> dict[str, str]:
+    """Nor has it the name, the pack or the figures of one of the shelf, where they still stand as they were copied."""
+    kept = (f"{powder}.kind", f"{powder}.role")
+    return {path: text for path, text in left_behind(said, powder, shelf, "binder").items() if path not in kept}
 
 
 def _powder_facts(said: Said, mix: str) -> list[str]:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import Any
 
 from brimbook.cards.shelf import MINE, Shelf, pack_name, role_of, rows_of
@@ -121,6 +122,7 @@ def _read_pack(name: str, size: str, price: str, display: Display) -> _Pack:
     return _Pack(size_text, price_text, amount, money)
 
 
+@lru_cache(maxsize=2048)
 def _read(name: str, text: str, display: Display) -> tuple[float | None, str]:
     try:
         return understand_text(leaf_at(f"materials.0.{name}"), text, display) if text.strip() else (None, "")
@@ -178,8 +180,11 @@ def _bought(record: Any) -> Iterator[tuple[str, str, dict[str, Any]]]:
             yield from ((f"{path}.finishing.{name}", "coating", part) for name, part in _parts(finishing, _COATS))
     for path, well in _items(record, "wells", ""):
         for name, part in _parts(well, ("wax", "fragrance", "coloring", "wicks")):
-            yield f"{path}.{name}", _OF_WELL[name], part
-            yield from ((place, _OF_WELL[name], inner) for below in ("blended", "scents") for place, inner in _items(part, below, f"{path}.{name}."))
+            inside = [each for below in ("blended", "scents") for each in _items(part, below, f"{path}.{name}.")]
+            # A fragrance that lists its scents is not bought itself.
+            if name != "fragrance" or not any(any(scent.values()) for _, scent in inside):
+                yield f"{path}.{name}", _OF_WELL[name], part
+            yield from ((place, _OF_WELL[name], inner) for place, inner in inside)
     yield from ((path, "packaging", part) for path, part in _items(record, "packaging", ""))
 
 

@@ -28,7 +28,7 @@ def price_card(answer: Answer, shelf: Shelf) -> dict[str, Any]:
     by = said.value(f"{PLACE}.by") or "margin"
     large = ("asked" if "asked" in figures else "retail" if "retail" in figures else "least", "wholesale", "break_even")
     return card(
-        PLACE, "price", "Price", "What to ask for it?", answer=large, waiting=_waiting(answer),
+        PLACE, "price", "Price", "What to ask for it?", answer=large, closed=tuple(name for name in large if name in figures)[:1], waiting=_waiting(answer),
         fields=[ask(said, f"{PLACE}.{name}") for name in ("by", by, "asked")],
         more=[*(ask(said, f"{PLACE}.{name}") for name in ("fee_share", "fee_each", "tax")),
               ask(said, f"{PLACE}.price_step", usual=step_stand_in(said)),

@@ -1,21 +1,20 @@
 """The shelf: the maker's own materials and wicks, and both as answers to choose from in a vessel."""
 
-import json
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
 from brimbook.cards.asking import ask, plain_choice
+from brimbook.cards.shelf_reading import LISTS, MOST_MATERIALS, item_said
 from brimbook.quantity.show import Display
 from brimbook.record.fields import Choice, leaf_at
 from brimbook.record.leaves.materials import FACTS, MATERIAL, MEASURES, MIX_ROLES, ROLES
 from brimbook.record.leaves.scent import SENSITIZER
 from brimbook.record.leaves.supply import PACKS
 from brimbook.record.leaves.wicks import WICK
-from brimbook.record.said import Said, understand
+from brimbook.record.said import Said
 from brimbook.record.tree import item_of
 
-MOST_MATERIALS = 200
 # What a choice of material writes into a mix; a generic one stands for its figures by its kind alone.
 COPIED = tuple(name for name in MATERIAL if name not in ("kind", "name", "role"))
 MINE = "mine: "
@@ -54,15 +53,13 @@ def shelf_of(materials: Any, wicks: Any, display: Display) -> Shelf:
     wicks: a list of wicks, each with the texts of its leaves [record].
     display: how this maker reads figures [display].
     """
-    return Shelf(*(tuple(dict(_texts(name, json.dumps(item), display)) for item in items[:MOST_MATERIALS]) if isinstance(items, list) else ()
-                   for name, items in (("materials", materials), ("wicks", wicks))))
+    return Shelf(*(tuple(_texts(name, item, display) for item in items[:MOST_MATERIALS]) if isinstance(items, list) else ()
+                   for name, items in zip(LISTS, (materials, wicks))))
 
 
-@lru_cache(maxsize=1024)
-def _texts(name: str, item: str, display: Display) -> tuple[tuple[str, str], ...]:
-    """The texts of one item; the shelf goes along with every request, and little of it has changed."""
-    said, place = understand({name: [json.loads(item)]}, display), f"{name}.0."
-    return tuple((path.removeprefix(place), text) for path, text in said.canonical.items() if path.startswith(place))
+def _texts(name: str, item: Any, display: Display) -> dict[str, str]:
+    place = f"{name}.0."
+    return {path.removeprefix(place): text for path, text in item_said(name, item, display).canonical.items() if path.startswith(place)}
 
 
 def role_of(material: dict[str, str]) -> str:
@@ -167,8 +164,9 @@ def _sensitizers(item: dict[str, str], place: str) -> dict[str, str]:
 
 
 def _surplus(said: Said, place: str, item: dict[str, str], role: str) -> dict[str, str]:
-    """Sensitizers of another scent must not stay. Those of the same one that the shelf says nothing of do."""
-    if role != "fragrance" or said.text(f"{place}.name").strip().casefold() == item["name"].strip().casefold():
+    """Sensitizers of another scent must not stay. Those do that were typed of this one, or of who knows which, where the shelf lists none."""
+    present = said.text(f"{place}.name").strip().casefold()
+    if role != "fragrance" or (present in ("", item["name"].strip().casefold()) and not rows_of(item, "sensitizers")):
         return {}
     return {f"{place}.sensitizers.{row}.{name}": "" for row in range(said.count(f"{place}.sensitizers")) for name in SENSITIZER}
 
@@ -216,37 +214,31 @@ def supply_choices(said: Said, place: str, shelf: Shelf, role: str) -> list[dict
     own, present = shelf.of_role(role), said.text(f"{place}.name")
     if not own:
         return []
-    offered = [own_choice(item["name"].strip(), item, taken_of(said, place, shelf, role, item)) for item in own]
-    offered.append(another(said, place, shelf, role))
+    gone = left_behind(said, place, shelf, role)
+    offered = [own_choice(item["name"].strip(), item, taken_of(said, place, role, item, gone)) for item in own]
+    offered.append(_another(place, role, gone))
     if present not in [choice["value"] for choice in offered]:
         offered.insert(0, as_it_is(present, present.strip()) if present.strip() else plain_choice(Choice(present, "None of my shelf")))
     return list({choice["value"]: choice for choice in reversed(offered)}.values())[::-1]
 
 
-def taken_of(said: Said, place: str, shelf: Shelf, role: str, item: dict[str, str]) -> dict[str, str]:
+def taken_of(said: Said, place: str, role: str, item: dict[str, str], gone: dict[str, str]) -> dict[str, str]:
     """What choosing a thing of the shelf writes at a place of a vessel; what is empty there is not emptied again [texts].
 
     said: the record as understood [said].
     place: path of the thing in the vessel [text].
-    shelf: the maker's own materials and wicks [shelf].
     role: one of the roles of materials, or wick [text].
     item: the texts of the one that is chosen [texts].
+    gone: what goes with the one that stands there, by left_behind [texts].
     """
-    sets = {**left_behind(said, place, shelf, role), **_surplus(said, place, item, role), **copied(item, role, place)}
+    sets = {**gone, **_surplus(said, place, item, role), **copied(item, role, place)}
     return {path: text for path, text in sets.items() if text or said.typed(path)}
 
 
-def another(said: Said, place: str, shelf: Shelf, role: str) -> dict[str, Any]:
-    """A thing that is not on the shelf, as an answer to choose: what was copied of the one before goes [choice].
-
-    said: the record as understood [said].
-    place: path of the thing in the vessel [text].
-    shelf: the maker's own materials and wicks [shelf].
-    role: one of the roles of materials, or wick [text].
-    """
+def _another(place: str, role: str, gone: dict[str, str]) -> dict[str, Any]:
+    """A thing that is not on the shelf: what was copied of the one before goes."""
     label = _OTHERS.get(role, f"Another {role}")
-    sets = {path: "own" if path == f"{place}.kind" else text for path, text in left_behind(said, place, shelf, role).items()
-            if path != f"{place}.name"}
+    sets = {path: "own" if path == f"{place}.kind" else text for path, text in gone.items() if path != f"{place}.name"}
     return plain_choice(Choice(label, label, "Not on your shelf: give it a name here."), sets)
 
 

@@ -6,7 +6,7 @@ from brimbook import sources
 from brimbook.candle.waxes import WAXES, Wax
 from brimbook.cards.asking import ask
 from brimbook.cards.card import card, group
-from brimbook.cards.shelf import MOST_MATERIALS, role_label
+from brimbook.cards.shelf import role_label
 from brimbook.cards.shelf_stock import stock_actions, stock_fields, stock_figures, stock_groups, stock_notes, told_in_a_line
 from brimbook.cast.materials import GENERIC, Material
 from brimbook.figure import Constant, Figure
@@ -41,8 +41,8 @@ def shelf_sheet(said: Said) -> dict[str, Any]:
 
     said: the record of the shelf as understood [said].
     """
-    own = [_own_card(said, row) for row in range(min(said.count("materials"), MOST_MATERIALS))]
-    wicks = [_wick_card(said, row) for row in range(min(said.count("wicks"), MOST_MATERIALS))]
+    own = [_own_card(said, row) for row in range(said.count("materials"))]
+    wicks = [_wick_card(said, row) for row in range(said.count("wicks"))]
     copied = [*(_generic_card(material, said.display) for material in GENERIC),
               *(_generic_wax_card(wax, said.display) for wax in WAXES if wax.density_set is not None)]
     for title, cards in (("My materials", own), ("My wicks", wicks), ("To copy from", copied)):

@@ -19,7 +19,8 @@ from brimbook.record.said import Said, understand
 from brimbook.sell.cost import rounded_to_add_up
 from brimbook.steps.shopping import Bought, bought, to_pay, told
 
-_COLUMNS = ["What", "Needed", "On hand", "Buy", "Costs", "Left"]
+# What is to be done comes first: a phone shows no more than the first three.
+_COLUMNS = ["What", "Buy", "Costs", "Needed", "On hand", "Left"]
 _NOTHING = "There is nothing to buy yet. Say how many to make, and measure the vessels first."
 _ENOUGH = "All that these vessels take is on hand: there is nothing to buy."
 _NOT_BOUGHT = "Water, work and the plastic of printed molds are not on this list."
@@ -150,7 +151,7 @@ def _buy_card(plan: _Plan) -> dict[str, Any]:
     # The last of each thing's figures leads to all that it stands on.
     ends = tuple(each.figures[-1].key for each in plan.bought)
     lists = any(each.buys for each in plan.bought)
-    made = card("plan.0", "buy", "What to buy", "What is needed, and what of it is to be bought?", answer=("plan.0.to_pay", *ends),
+    made = card("plan.0", "buy", "What to buy", "What is needed, and what of it is to be bought?", answer=("plan.0.to_pay",) if plan.costs else ends,
                 closed=("plan.0.to_pay",), waiting=_waiting(plan), fields=[], more=[], figures=figures, notes=_notes(plan), table=_table(plan),
                 prints=({"label": "Print the list", "ask": "shopping_pages", "place": "plan"},) if lists else (),
                 saves=({"label": "Pass the list on", "ask": "shopping_list", "place": "plan"},) if lists else ())
@@ -199,12 +200,12 @@ def _table(plan: _Plan) -> dict[str, Any] | None:
     costs, display = _costs(plan), plan.said.display
     rows = [_cells(each, costs[row], display) for row, each in enumerate(plan.bought)]
     if plan.costs:
-        rows.append(["To pay", "", "", "", _total(plan).shown, ""])
+        rows.append(["To pay", "", _total(plan).shown, "", "", ""])
     return {"columns": _COLUMNS, "rows": [{"cells": cells, "chosen": False, "sets": {}, "says": ""} for cells in rows],
             "says": "Needed is with those that fail on average. Left is what is over after making."}
 
 
 def _cells(each: Bought, costs: str, display: Display) -> list[str]:
     measure, stock = each.wanted.measure, each.wanted.stock
-    return [each.wanted.name, told(each.need, measure, display, up=True), "not counted" if stock is None else told(stock, measure, display),
-            each.buys or "enough", costs, "" if each.left is None else told(each.left, measure, display)]
+    return [each.wanted.name, each.buys or "enough", costs, told(each.need, measure, display, up=True),
+            "not counted" if stock is None else told(stock, measure, display), "" if each.left is None else told(each.left, measure, display)]

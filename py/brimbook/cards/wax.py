@@ -6,7 +6,7 @@ from brimbook.candle.waxes import WAXES
 from brimbook.cards.asking import ask, plain_choice
 from brimbook.cards.card import beside, card, figures_below, group
 from brimbook.cards.measuring import well_profile
-from brimbook.cards.shelf import Shelf, as_it_is, kind_of, left_behind, own_choice, taken_of
+from brimbook.cards.shelf import Shelf, as_it_is, kind_of, left_behind, own_choice, supply_field, taken_of
 from brimbook.draw import section
 from brimbook.figure import Figure
 from brimbook.quantity import show
@@ -47,11 +47,17 @@ def _asked(said: Said, place: str, figures: dict[str, Figure], shelf: Shelf) -> 
     return {
         "fields": [_wax_field(said, place, shelf), ask(said, f"{place}.basis"), ask(said, f"{place}.fragrance.load"),
                    ask(said, f"{place}.fragrance.basis")],
-        "more": [*_densities(said, place), *(ask(said, f"{place}.{name}") for name in ("fragrance.density", "dye", "rule"))],
+        "more": [*_densities(said, place), *(ask(said, f"{place}.{name}") for name in ("fragrance.density", "dye")), *_dye(said, place, shelf),
+                 ask(said, f"{place}.rule")],
         "groups": (*(_blended(said, place, row, figures, shelf) for row in rows), _cup(said, place, figures)),
         "actions": () if len(rows) >= MOST_BLENDED else (
             {"label": "Blend in another wax", "append": f"{place}.wax.blended",
              "value": {"kind": "beeswax", "share": "10 %", **_generic("beeswax")}},)}
+
+
+def _dye(said: Said, place: str, shelf: Shelf) -> list[dict[str, Any]]:
+    """Which dye, where the shelf has any; else its name is asked where it is paid for."""
+    return [supply_field(said, f"{place}.coloring", shelf, "dye", "Which dye")] if shelf.of_role("dye") else []
 
 
 def _waiting(answer: Answer, place: str, own: bool) -> str:
@@ -82,10 +88,11 @@ def _wax_field(said: Said, place: str, shelf: Shelf) -> dict[str, Any]:
 def _kind_field(said: Said, wax: str, shelf: Shelf, told_at: str = "") -> dict[str, Any]:
     """Choosing a wax writes its densities; what the maker typed its hot density to be told for no longer holds."""
     sets = {told_at: ""} if told_at and said.typed(told_at) else {}
-    gone = {path: text for path, text in left_behind(said, wax, shelf, "wax").items() if path != f"{wax}.kind"}
+    left = left_behind(said, wax, shelf, "wax")
+    gone = {path: text for path, text in left.items() if path != f"{wax}.kind"}
     offered = [plain_choice(Choice(each.kind, each.label, each.hint), gone if each.density_set is None else {
         **gone, **{f"{wax}.{name}": text for name, text in _generic(each.kind).items()}, **sets}) for each in WAXES]
-    offered += [own_choice(kind_of(item), item, {**sets, **taken_of(said, wax, shelf, "wax", item)}) for item in shelf.of_role("wax")]
+    offered += [own_choice(kind_of(item), item, {**sets, **taken_of(said, wax, "wax", item, left)}) for item in shelf.of_role("wax")]
     present = said.text(f"{wax}.kind")
     if present and present not in [choice["value"] for choice in offered]:
         offered.append(as_it_is(present, said.text(f"{wax}.name").strip() or "Another wax"))

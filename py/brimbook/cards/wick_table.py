@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from brimbook.candle.wicks import fit
-from brimbook.cards.shelf import Shelf, taken_of
+from brimbook.cards.shelf import Shelf, left_behind, taken_of
 from brimbook.quantity import show
 from brimbook.quantity.show import Display
 from brimbook.record.leaves.wicks import WICK
@@ -25,14 +25,6 @@ class _Kind:
     name: str
     pool: float
     sets: dict[str, str]
-
-
-def own_wicks(shelf: Shelf) -> list[dict[str, str]]:
-    """The maker's own wicks that have a name, to choose from [texts].
-
-    shelf: the maker's own materials and wicks [shelf].
-    """
-    return [wick for wick in shelf.wicks if wick.get("name", "").strip()]
 
 
 def wick_table(said: Said, place: str, plan: WickPlan, shelf: Shelf) -> dict[str, Any] | None:
@@ -70,11 +62,11 @@ def _further(said: Said, place: str) -> list[dict[str, Any]]:
 
 
 def _kinds(said: Said, at: str, shelf: Shelf) -> list[_Kind]:
-    found = []
-    for wick in own_wicks(shelf):
+    found, left = [], left_behind(said, at, shelf, "wick")
+    for wick in shelf.of_role("wick"):
         pool = _pool(wick)
         if pool is not None:
-            found.append(_Kind(wick["name"].strip(), pool, taken_of(said, at, shelf, "wick", wick)))
+            found.append(_Kind(wick["name"].strip(), pool, taken_of(said, at, "wick", wick, left)))
     chosen, pool = said.text(f"{at}.name").strip(), said.value(f"{at}.pool")
     if pool is not None and (chosen, pool) not in [(kind.name, kind.pool) for kind in found]:
         found.append(_Kind(chosen, pool, {}))

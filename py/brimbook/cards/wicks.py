@@ -6,11 +6,10 @@ from brimbook.cards.asking import ask, plain_choice
 from brimbook.cards.card import card, figures_below
 from brimbook.cards.drawing import drawing_picks
 from brimbook.cards.photo import photo_fields, photo_more, photo_part
-from brimbook.cards.shelf import Shelf
-from brimbook.cards.wick_table import own_wicks, wick_table
+from brimbook.cards.shelf import Shelf, supply_field
+from brimbook.cards.wick_table import wick_table
 from brimbook.draw import plan as drawing
 from brimbook.quantity import show
-from brimbook.record.fields import Choice
 from brimbook.record.said import Said
 from brimbook.shape.covering import pool
 from brimbook.shape.inside import room
@@ -62,16 +61,7 @@ def _shape(said: Said, place: str) -> dict[str, Any]:
 def _wick(said: Said, at: str, shelf: Shelf, plan: WickPlan | None) -> list[dict[str, Any]]:
     """How many, and which of the maker's own."""
     usual = str(usual_count(said, at, plan.best)) if plan is not None else "1"
-    asked = [ask(said, f"{at}.count", usual=usual)]
-    own = own_wicks(shelf)
-    present = said.text(f"{at}.name").strip()
-    if not own:
-        return [*asked, ask(said, f"{at}.name")]
-    choices = [plain_choice(Choice(wick["name"].strip(), wick["name"].strip()), {
-        f"{at}.{name}": wick.get(name, "") for name in ("pool", "rate")}) for wick in own]
-    if present not in [choice["value"] for choice in choices]:
-        choices.insert(0, plain_choice(Choice(present, present or "Not chosen yet", "As it is in this vessel." if present else "")))
-    return [*asked, ask(said, f"{at}.name", choices=choices)]
+    return [ask(said, f"{at}.count", usual=usual), supply_field(said, at, shelf, "wick")]
 
 
 def _waiting(said: Said, place: str, plan: WickPlan | None) -> str:

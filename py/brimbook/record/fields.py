@@ -68,13 +68,38 @@ def leaf_at(path: str) -> Leaf | None:
     return LEAVES.get(_starred(path))
 
 
-def is_private(path: str) -> bool:
-    """Is a leaf left out of links [yes or no]?
+def _private() -> frozenset[str]:
+    """The leaves that are left out of links, and the parts in which all leaves are: what is unknown in those goes with them."""
+    told: dict[str, bool] = {}
+    for path, leaf in LEAVES.items():
+        steps = path.split(".")
+        for end in range(1, len(steps) + 1):
+            part = ".".join(steps[:end])
+            told[part] = told.get(part, True) and leaf.private
+    return frozenset(part for part, private in told.items() if private)
 
-    path: as in casts.0.mix.powder.pack_price [text].
 
-    >>> is_private("casts.0.mix.powder.pack_price"), is_private("name")
+PRIVATE = _private()
+
+
+def is_large(path: str) -> bool:
+    """Is a leaf so large that no link would have room for it [yes or no]?
+
+    path: as in casts.0.cavity.file.sections [text].
+
+    >>> is_large("casts.0.cavity.file.sections"), is_large("own_notes")
     (True, False)
     """
     leaf = leaf_at(path)
-    return leaf is not None and leaf.private
+    return leaf is not None and leaf.large
+
+
+def is_private(path: str) -> bool:
+    """Is a part of the record left out of links [yes or no]?
+
+    path: as in casts.0.mix.powder.pack_price [text].
+
+    >>> is_private("casts.0.mix.powder.pack_price"), is_private("batches.0.went_to"), is_private("name")
+    (True, True, False)
+    """
+    return _starred(path) in PRIVATE

@@ -21,7 +21,7 @@ class Leaf:
     kind is a kind of quantity, or text, date, moment or choice. usual is taken when
     the maker leaves the place empty. bounds are in the base unit of the kind. unit is
     what a bare number takes here, where it is not the maker's usual one. A private
-    leaf is left out of links.
+    leaf is left out of links unless the maker asks for it, a large one always.
     """
 
     kind: str
@@ -33,6 +33,7 @@ class Leaf:
     choices: tuple[Choice, ...] = field(default=())
     unit: str = ""
     private: bool = False
+    large: bool = False
 
 
 WEIGHT = Bounds(0.001, 100_000, "A weight here is more than 0 and at most 100 kg. Check the digits and the unit.")

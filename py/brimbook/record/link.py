@@ -7,6 +7,7 @@ link opens in an older page too.
 """
 
 import base64
+import bisect
 import json
 import math
 import re
@@ -31,6 +32,8 @@ def to_fragment(record: dict[str, Any]) -> str:
 
     record: plain data [record].
 
+    Of more batches than a link has room for, only the newest go along; the record itself keeps them all.
+
     Raises LinkError when the record is too large for a link.
 
     >>> to_fragment({"name": "Tide cup"})[:2]
@@ -38,16 +41,33 @@ def to_fragment(record: dict[str, Any]) -> str:
     """
     if not isinstance(record, dict) or not tree.within_limits(record):
         raise LinkError("There is no vessel here that a link could hold.")
-    # Half an emoji, as a cut text can leave it, has no bytes of its own: a question mark stands for it.
-    plain = json.dumps(_without_empty(record), ensure_ascii=False, separators=(",", ":")).encode("utf-8", "replace")
-    if len(plain) > LARGEST_RECORD:
+    bare = _without_empty(record)
+    fragment = _fragment(bare) or _with_newest_batches(bare)
+    if not fragment:
         raise LinkError("This vessel is too large for a link. Shorten its notes.")
+    return fragment
+
+
+def _with_newest_batches(bare: dict[str, Any]) -> str:
+    """The fragment with as many of the newest batches as there is room for; nothing where there is none for one."""
+    batches = bare.get(tree.LOG)
+    if not isinstance(batches, list) or len(batches) < 2:
+        return ""
+    left_out = range(1, len(batches))
+    fewest = bisect.bisect_left(left_out, True, key=lambda count: bool(_fragment({**bare, tree.LOG: batches[count:]})))
+    return _fragment({**bare, tree.LOG: batches[left_out[fewest]:]}) if fewest < len(left_out) else ""
+
+
+def _fragment(bare: dict[str, Any]) -> str:
+    """The shortest that a record comes to; nothing where it is too large."""
+    # Half an emoji, as a cut text can leave it, has no bytes of its own: a question mark stands for it.
+    plain = json.dumps(bare, ensure_ascii=False, separators=(",", ":")).encode("utf-8", "replace")
+    if len(plain) > LARGEST_RECORD:
+        return ""
     fragment, *later = (f"{version}.{_pack(plain, words)}" for version, words in WORDS.items())
     for each in later:
         fragment = each if len(each) < MUCH_SHORTER * len(fragment) else fragment
-    if len(fragment) > LONGEST_FRAGMENT:
-        raise LinkError("This vessel is too large for a link. Shorten its notes.")
-    return fragment
+    return fragment if len(fragment) <= LONGEST_FRAGMENT else ""
 
 
 def from_fragment(fragment: str) -> dict[str, Any]:

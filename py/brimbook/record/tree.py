@@ -4,7 +4,10 @@ from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
 DEEPEST = 12
+# Worked out in full, more than this would keep the maker waiting, whoever sent it.
 MOST_LEAVES = 3000
+# Batches are hundreds over the years, and little work each: they are counted apart.
+LOG, MOST_OF_LOG = "batches", 20_000
 
 
 def parts(tree: Any, path: str = "") -> Iterator[tuple[str, Any]]:
@@ -84,9 +87,17 @@ def within_limits(tree: Any) -> bool:
     >>> within_limits({"name": "Tide cup"}), within_limits([[[[[[[[[[[[["too deep"]]]]]]]]]]]]])
     (True, False)
     """
+    log = tree.get(LOG) if isinstance(tree, dict) else None
+    if not isinstance(log, list):
+        return _is_small(tree, DEEPEST, MOST_LEAVES)
+    rest = {step: branch for step, branch in tree.items() if step != LOG}
+    return _is_small(rest, DEEPEST, MOST_LEAVES) and _is_small(log, DEEPEST - 1, MOST_OF_LOG)
+
+
+def _is_small(tree: Any, deepest: int, most: int) -> bool:
     # A whole book of records is looked at while somebody waits: only parts that have branches are gone into.
     seen, level = 0, [tree] if isinstance(tree, (dict, list)) else []
-    for _ in range(DEEPEST - 1):
+    for _ in range(deepest - 1):
         below: list[Any] = []
         for part in level:
             seen += len(part)
@@ -94,6 +105,6 @@ def within_limits(tree: Any) -> bool:
                 if isinstance(branch, (dict, list)):
                     below.append(branch)
         level = below
-        if not level or seen > MOST_LEAVES:
+        if not level or seen > most:
             break
-    return not any(level) and seen <= MOST_LEAVES
+    return not any(level) and seen <= most

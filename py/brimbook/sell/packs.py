@@ -66,7 +66,9 @@ def fewest_money(need: float, packs: Sequence[tuple[float, float]]) -> Purchase:
     a kind in whose place enough packs of one other kind cost less; a selection that costs more than the best
     answer found even if the rest came at the best kind's price for its size, in parts of packs; and a selection
     whose size differs by whole packs of the best kind from a smaller one's, when that one with these packs added
-    costs no more, is of no more packs, and so on. All is worked out in whole numbers.
+    costs no more, is of no more packs, and so on. All is worked out in whole numbers. Once 50000 selections were
+    looked at, as where packs of odd sizes cost nothing, only what costs less is still sought: the cost stays the
+    least, while another answer of the same cost may leave less over.
 
     Source: branch and bound for whole-number covering, with the group of sizes modulo the best pack.
 

@@ -1,11 +1,13 @@
 """The batches of a vessel: their lots, how many came out, how many are left, and how many fail."""
 
+import datetime
 import math
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show
+from brimbook.quantity.moments import show_date
 from brimbook.record.lots import lots_of
 from brimbook.record.said import Said
 from brimbook.sell import failing_share
@@ -35,23 +37,27 @@ class Batch:
 
 
 def batches_of(said: Said) -> tuple[Batch, ...]:
-    """Every batch of a vessel, in the order of the record, with the share that failed told on the first one [batches].
+    """The batches of a vessel by their days, the newest last, with what all of them tell on the last one [batches].
 
     said: the record as understood [said].
+
+    A batch without a day is as old as the one that was noted before it.
     """
-    places = batch_places(said)
+    places = [f"batches.{row}" for row in range(said.count("batches"))]
+    # Lots of a day are numbered among all of them, those that are no longer worked out too.
     lots = lots_of(said.text("name"), [(said.text(f"{place}.lot"), said.text(f"{place}.made_on")) for place in places])
-    made = tuple(_batch(said, place, lot) for place, lot in zip(places, lots))
-    return (replace(made[0], figures=(*made[0].figures, *_failing(said, places))), *made[1:]) if made else ()
+    made = _by_day([_batch(said, place, lot) for place, lot in [*zip(places, lots)][-MOST_BATCHES:]])
+    if not made:
+        return ()
+    together = (*_all_left(said, made), *_failing(said, made))
+    return (*made[:-1], replace(made[-1], figures=(*made[-1].figures, *together)))
 
 
-def batch_places(said: Said) -> list[str]:
-    """The paths of the batches that are worked out: the newest, where there are very many [texts].
-
-    said: the record as understood [said].
-    """
-    count = said.count("batches")
-    return [f"batches.{row}" for row in range(max(0, count - MOST_BATCHES), count)]
+def _by_day(made: list[Batch]) -> list[Batch]:
+    days, day = {}, ""
+    for batch in made:
+        days[batch.place] = day = batch.made_on or day
+    return sorted(made, key=lambda batch: days[batch.place])
 
 
 def _batch(said: Said, place: str, lot: str) -> Batch:
@@ -63,20 +69,36 @@ def _batch(said: Said, place: str, lot: str) -> Batch:
         said.fault(f"{place}.failed", f"More failed than were made: at most {vessels:.0f}. Type how many of the {vessels:.0f} failed.")
         return Batch(place, lot, made_on, None, None)
     out = _figure(said, f"{place}.made", "Came out", vessels - failed, "vessels made − failed", f"{vessels:.0f} − {failed:.0f}")
-    gone = _gone(said, place)
-    passed = math.fsum(gone)
-    if passed > out.value:
-        said.fault(f"{place}.went_to.{len(gone) - 1}.vessels",
-                   f"More went out than came out of this batch: {passed:.0f} of {out.value:.0f}. Check how many each got.")
+    gone = _gone(said, place, made_on, out.value)
+    if gone is None:
         return Batch(place, lot, made_on, out.value, None, (out,))
+    passed = math.fsum(gone)
     numbers = " − ".join(f"{each:.0f}" for each in (out.value, *gone))
     left = _figure(said, f"{place}.left", "Still here", out.value - passed, "came out − passed on", numbers, uses=(out.key,))
     return Batch(place, lot, made_on, out.value, left.value, (out, left))
 
 
-def _gone(said: Said, place: str) -> list[float]:
-    rows = range(said.count(f"{place}.went_to"))
-    return [said.value(f"{place}.went_to.{row}.vessels") or 0.0 for row in rows]
+def _gone(said: Said, place: str, made_on: str, out: float) -> list[float] | None:
+    """How many each got; nothing where one of them is faulty, or where they got more than there were."""
+    gone, passed = [], 0.0
+    for row in range(said.count(f"{place}.went_to")):
+        given = f"{place}.went_to.{row}"
+        _check_day(said, f"{given}.on", made_on)
+        vessels = said.value(f"{given}.vessels")
+        if vessels is None and said.typed(f"{given}.vessels"):
+            return None
+        gone.append(vessels or 0.0)
+        passed += gone[-1]
+        if passed > out:
+            said.fault(f"{given}.vessels", f"More went out than came out of this batch: {passed:.0f} of {out:.0f}. Check how many each got.")
+            return None
+    return gone
+
+
+def _check_day(said: Said, path: str, made_on: str) -> None:
+    day = said.value(path)
+    if day and made_on and day < made_on:
+        said.fault(path, f"This is before the batch was made, on {show_date(datetime.date.fromisoformat(made_on))}. Check both dates.")
 
 
 def _figure(said: Said, key: str, label: str, value: float, formula: str, numbers: str, uses: tuple[str, ...] = ()) -> Figure:
@@ -95,15 +117,26 @@ def vessels_told(count: float) -> str:
     return "1 vessel" if count == 1 else f"{count:.0f} vessels"
 
 
-def _failing(said: Said, places: list[str]) -> list[Figure]:
+def _all_left(said: Said, batches: list[Batch]) -> list[Figure]:
+    """What is still here of all batches, where there are several."""
+    known = [batch for batch in batches if batch.left is not None]
+    if len(known) < 2:
+        return []
+    value = math.fsum(batch.left for batch in known)
+    return [_figure(said, f"{batches[-1].place}.all_left", "Still here of all", value, "still here, of each batch",
+                    _sum(batch.left for batch in known), uses=tuple(f"{batch.place}.left" for batch in known))]
+
+
+def _failing(said: Said, batches: list[Batch]) -> list[Figure]:
     """How many of all failed so far, and what share may fail in the long run."""
-    counted = [(said.value(f"{place}.vessels"), said.value(f"{place}.failed")) for place in places
-               if not said.fault_at(f"{place}.failed")]
+    counted = [(said.value(f"{batch.place}.vessels"), said.value(f"{batch.place}.failed")) for batch in batches
+               if not said.fault_at(f"{batch.place}.failed")]
     known = [(vessels, failed) for vessels, failed in counted if vessels is not None and failed is not None]
     made, failed = (math.fsum(each[part] for each in known) for part in (0, 1))
     if made < FEWEST_TO_TELL:
         return []
-    return [_failed(said, places[0], known, made, failed), *_long_run(said, places[0], made, failed)]
+    place = batches[-1].place
+    return [_failed(said, place, known, made, failed), *_long_run(said, place, made, failed)]
 
 
 def _failed(said: Said, place: str, known: list[tuple[float, float]], made: float, failed: float) -> Figure:

@@ -6,6 +6,7 @@ from brimbook.cards.batches import batches_card
 from brimbook.cards.shelf import shelf_of
 from brimbook.quantity.show import Display
 from brimbook.record import blank
+from brimbook.record.fields import leaf_at
 from brimbook.record.leaves.batches import BATCH
 from brimbook.work_out import work_out
 
@@ -24,7 +25,7 @@ def test_the_newest_batch_is_on_top_and_answers():
     shown = card(*BATCHES)
     assert [(group["title"], group["summary"]) for group in shown["groups"]] == [
         ("KEE-261102", "Nov 2, 2026 · 12 vessels"), ("KEE-260926", "Sep 26, 2026 · 22 vessels · 13 here")]
-    assert [answer["shown"] for answer in shown["answer"]] == ["12 vessels", "12 vessels"]
+    assert [answer["shown"] for answer in shown["answer"]] == ["12 vessels", "12 vessels", "25 vessels"]
 
 
 def test_every_leaf_of_a_batch_is_asked():
@@ -55,6 +56,56 @@ def test_what_is_added_can_be_removed_again():
 def test_a_material_that_is_named_is_asked_for_its_lot_alone():
     labels = [field["label"] for field in card(BATCHES[0])["groups"][0]["fields"] if ".used." in field["path"]]
     assert labels == ["Lot of Soy wax", "Material", "Its lot"]
+
+
+def test_a_lot_that_was_made_up_is_written_down_before_anything_can_change_it():
+    """It stands on labels and with buyers: neither another name nor a removed batch may give it to other vessels."""
+    day = {"made_on": "2026-11-02", "vessels": "2"}
+    shown = card(BATCHES[0], day, day, {**day, "lot": "A 7"}, day)
+    assert shown["actions"][0]["sets"] == {"batches.0.lot": "KEE-260926", "batches.1.lot": "KEE-261102", "batches.2.lot": "KEE-261102-2",
+                                           "batches.4.lot": "KEE-261102-4"}
+    second, = (group for group in shown["groups"] if group["id"] == "batches.2")
+    sets = {action["label"]: action.get("sets") for action in second["actions"]}
+    assert sets["Note who got some"] == {"batches.2.lot": "KEE-261102-2"}
+    assert sets["Remove this batch"] == {"batches.3.lot": "KEE-261102-4"}
+    assert all(leaf_at(path) for group in shown["groups"] for action in group["actions"] for path in action.get("sets", {}))
+
+
+def test_the_lots_of_the_others_stay_when_a_batch_is_removed():
+    day = {"made_on": "2026-11-02", "vessels": "2"}
+    given, before = [day, day, BATCHES[0], day], card(day, day, BATCHES[0], day)
+    lots = {group["id"]: group["title"] for group in before["groups"]}
+    for row in range(4):
+        remove = next(action for group in before["groups"] for action in group["actions"] if action.get("remove") == f"batches.{row}")
+        after = {"batches": [dict(each) for place, each in enumerate(given) if place != row]}
+        for path, text in remove["sets"].items():
+            put(after, path, text)
+        assert {group["title"] for group in card(*after["batches"])["groups"]} == {lot for place, lot in lots.items() if place != f"batches.{row}"}
+
+
+def test_what_has_no_lot_is_told_for_the_newest_batch_alone():
+    notes = card({**BATCHES[0], "used": [{"name": "Box"}]}, {**BATCHES[1], "used": [{"name": "Soy wax", "lot": ""}, *USED, {"name": "Tissue"}]})["notes"]
+    assert "The newest batch has no lot yet for: Soy wax, Tissue." in notes
+    assert not any("Box" in note for note in notes)
+
+
+def test_many_without_a_lot_are_told_in_one_line():
+    notes = card({"lot": "7", "used": [{"name": f"Powder {number}"} for number in range(9)]})["notes"]
+    assert "The newest batch has no lot yet for: Powder 0, Powder 1, Powder 2, Powder 3, Powder 4, Powder 5, and 3 more." in notes
+
+
+def test_two_batches_of_one_lot_are_told():
+    told, = (note for note in card({"lot": "A 7"}, {"lot": "a-7"}, {"lot": "b"})["notes"] if "More than one batch" in note)
+    assert told == "More than one batch has the lot a-7: nobody can tell them apart by it."
+    assert not any("More than one" in note for note in card({"lot": "A 7"}, {"lot": "a-8"}, {}, {})["notes"])
+
+
+def test_what_fails_leads_to_the_cost_as_long_as_that_counts_none():
+    record = put(put(vessel(), "batches", [{"vessels": "24", "failed": "2"}]), "selling", [{"cast_failures": ""}])
+    for failures, told in (("", True), ("8 %", False)):
+        put(record, "selling.0.cast_failures", failures)
+        note, = (note for note in batches_card(work_out(record), shelf_of([], [], Display()))["notes"] if "failed so far" in note)
+        assert note.startswith("2 of 24 failed so far: 8.3 %") and ("card of the cost" in note) == told
 
 
 def test_a_marked_batch_says_so():

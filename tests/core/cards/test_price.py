@@ -43,8 +43,10 @@ def test_it_waits_for_a_cost_then_for_a_margin_then_for_a_mended_entry():
 
 def test_the_answer_is_the_price_then_the_shop_s_then_how_many_to_sell():
     card = price_card(sold(margin="60 %", wholesale_margin="20 %", fixed="100"))
-    assert [(each["label"], each["shown"]) for each in card["answer"]] == [
+    figures = {figure["key"]: figure for figure in card["figures"]}
+    assert [(figures[key]["label"], figures[key]["shown"]) for key in card["large"]] == [
         ("Ask for it", "$20.00"), ("Ask of a shop", "$10.00"), ("Sell to break even", "9 vessels")]
+    assert [each["label"] for each in card["answer"]] == ["Ask for it"]
     assert price_card(sold(margin="60 %", asked="18"))["answer"][0] == {"label": "You ask now", "shown": "$18.00", "key": "selling.0.asked"}
 
 

@@ -75,8 +75,8 @@ def test_a_whole_list_by_hand():
     record = boxed("2")
     record["packaging"].append({"name": "Tin", "each": "0.5", "pack_pieces": "5", "pack_price": "3"})
     card = buy([("a", "12")], {"a": record}, [BOX])
-    assert rows(card) == {"Box": ["24 pieces", "30 pieces", "enough", "", "6 pieces"],
-                          "Tin": ["6 pieces", "not counted", "2 × 5 pieces", "$6.00", "4 pieces"], "To pay": ["", "", "", "$6.00", ""]}
+    assert rows(card) == {"Box": ["enough", "", "24 pieces", "30 pieces", "6 pieces"],
+                          "Tin": ["2 × 5 pieces", "$6.00", "6 pieces", "not counted", "4 pieces"], "To pay": ["", "$6.00", "", "", ""]}
     assert card["answer"] == [{"label": "To pay", "shown": "$6.00", "key": "plan.0.to_pay"}]
 
 
@@ -92,24 +92,26 @@ def test_several_vessels_are_added_up_with_those_that_fail():
 def test_the_shelf_s_stock_and_packs_come_before_a_vessel_s_copy():
     """Soy wax in the Keel bowl is 5 kg for 41; the shelf has 1 kg for 10 besides, which is enough for 6 of it."""
     without, with_shelf = (rows(buy([("b", "6")], {"b": keel()}, materials))["Soy wax"] for materials in ((), [{**WAX, "stock_weight": "500 g"}]))
-    assert without[1:4] == ["not counted", "1 × 5 kg", "$41.00"] and with_shelf[1:4] == ["500 g", "1 × 1 kg", "$10.00"]
+    assert (*without[:2], without[3]) == ("1 × 5 kg", "$41.00", "not counted")
+    assert (*with_shelf[:2], with_shelf[3]) == ("1 × 1 kg", "$10.00", "500 g")
 
 
 def test_a_thing_of_the_shelf_is_found_by_role_and_name():
     found = rows(buy([("b", "6")], {"b": keel()}, [{**WAX, "name": " soy WAX "}, {**BOX, "role": "wax"}], [WICK]))
-    assert "soy WAX" in found and found["Box"][1] == "not counted" and found["Cotton, medium"][1] == "4 pieces"
+    assert "soy WAX" in found and found["Box"][3] == "not counted" and found["Cotton, medium"][3] == "4 pieces"
 
 
 def test_an_own_powder_is_found_by_its_kind_whatever_its_role_in_the_mix():
     record = put(keel(), "casts.0.mix.powder.kind", "mine: Gray bag mix")
     bag = {"name": "Gray bag mix", "role": "sand", "pack_weight": "20 kg", "pack_price": "18.50", "stock_weight": "1 kg"}
-    assert rows(buy([("b", "6")], {"b": record}, [bag]))["Gray bag mix"][1:4] == ["1 kg", "1 × 20 kg", "$18.50"]
+    found = rows(buy([("b", "6")], {"b": record}, [bag]))["Gray bag mix"]
+    assert (*found[:2], found[3]) == ("1 × 20 kg", "$18.50", "1 kg")
 
 
 def test_what_has_no_name_is_listed_for_each_vessel_and_said():
     first, second = vessel(name="Cup", wells__0__wicks__count="1"), vessel(name="Bowl", wells__0__wicks__count="2")
     card = buy([("a", "3"), ("b", "2")], {"a": first, "b": second})
-    assert rows(card)["Wick (Cup)"][0] == "3 pieces" and rows(card)["Wick (Bowl)"][0] == "4 pieces"
+    assert rows(card)["Wick (Cup)"][2] == "3 pieces" and rows(card)["Wick (Bowl)"][2] == "4 pieces"
     assert any(note.startswith("Without a name in the vessels, and so listed for each of them: Fragrance; Wick.") for note in card["notes"])
 
 
@@ -124,14 +126,14 @@ def test_one_name_in_two_roles_is_told_apart():
 def test_copies_at_several_prices_take_the_highest_and_say_so():
     cheap, dear = boxed(pack_pieces="10", pack_price="4"), boxed(pack_pieces="10", pack_price="5")
     card = buy([("a", "10"), ("b", "5")], {"a": cheap, "b": dear})
-    assert rows(card)["Box"][2:4] == ["2 × 10 pieces", "$10.00"]
+    assert rows(card)["Box"][:2] == ["2 × 10 pieces", "$10.00"]
     assert "The vessels have Box at several prices for the same pack. The highest, $5.00, is taken." in card["notes"]
     assert not any("several prices" in note for note in buy([("a", "10"), ("b", "5")], {"a": cheap, "b": dear}, [BOX])["notes"])
 
 
 def test_what_has_no_pack_or_price_is_told_bare_and_said():
     card = buy([("a", "4")], {"a": vessel(name="Cup", wells__0__wicks__count="1", wells__0__wicks__name="Cotton")})
-    assert rows(card)["Cotton"] == ["4 pieces", "not counted", "4 pieces", "no price yet", ""]
+    assert rows(card)["Cotton"] == ["4 pieces", "no price yet", "4 pieces", "not counted", ""]
     assert any(note.startswith("Type what a pack holds of: ") and "Cotton" in note for note in card["notes"])
     assert card["answer"] == [{"label": "to buy", "shown": "4 things", "key": "needs.0.need"}] and card["prints"]
 
@@ -200,15 +202,27 @@ def test_every_figure_works_out_and_stands_on_those_above_it(how):
     assert all(answer["key"] in known or answer["key"].endswith("count") for card in sheet["cards"] for answer in card["answer"])
 
 
-def test_every_figure_can_be_reached_from_those_that_stand_large():
-    card = buy([("a", "12"), ("b", "7")], {"a": tumbler(), "b": keel()}, [WAX, BOX], [WICK])
+def reached_from_the_large(card):
     uses = {figure["key"]: figure["working"]["uses"] for figure in card["figures"]}
     reached, ahead = set(), list(card["large"])
     while ahead:
         key = ahead.pop()
         reached.add(key)
         ahead += uses[key]
-    assert reached == set(uses)
+    return reached
+
+
+def test_what_is_to_be_paid_stands_large_alone_and_leads_to_all_that_costs():
+    card = buy([("a", "12"), ("b", "7")], {"a": tumbler(), "b": keel()}, [WAX, BOX], [WICK])
+    keys = {figure["key"] for figure in card["figures"]}
+    paid = {key.removesuffix(".costs") for key in keys if key.endswith(".costs")}
+    assert card["large"] == ["plan.0.to_pay"] and len(paid) > 3
+    assert reached_from_the_large(card) == {"plan.0.to_pay", *(key for key in keys if key.rpartition(".")[0] in paid and not key.endswith(".left"))}
+
+
+def test_while_nothing_has_a_price_every_figure_can_be_reached_from_those_that_stand_large():
+    card = buy([("a", "40"), ("b", "2")], {"a": boxed(), "b": boxed("3", "Tissue", pack_pieces="480")}, [{**BOX, "pack_price": "", "stock_pieces": "9"}])
+    assert len(card["large"]) == 2 and reached_from_the_large(card) == {figure["key"] for figure in card["figures"]}
 
 
 @pytest.mark.parametrize("how", [{}, {"currency": "JPY"}, {"currency": "€", "decimal": "comma"}], ids=str)
@@ -217,7 +231,7 @@ def test_the_costs_add_up_as_they_are_read(how):
     parts = [boxed(name=f"Box {row}", pack_pieces="10", pack_price=price.replace(".", mark))["packaging"][0]
              for row, price in enumerate(("0.3334", "1.6654", "2.0049"))]
     told = rows(buy([("a", "5")], {"a": {"name": "Crate", "packaging": parts}}, **how))
-    steps = {name: int("".join(sign for sign in cells[3] if sign.isdigit())) for name, cells in told.items()}
+    steps = {name: int("".join(sign for sign in cells[1] if sign.isdigit())) for name, cells in told.items()}
     assert sum(step for name, step in steps.items() if name != "To pay") == steps["To pay"] > 0
 
 
@@ -237,7 +251,7 @@ def test_the_list_on_paper_has_a_box_for_each_thing(how, size):
     given = asked([("a", "12"), ("b", "6")], {"a": tumbler(), "b": keel()}, [WAX], **how)
     made = ask("shopping_pages", **given)
     assert (made["width"], made["height"], len(made["pages"])) == (*size, 1)
-    count = sum(row["cells"][3] not in ("enough", "") for row in ask("shopping", **given)["sheet"]["cards"][-1]["table"]["rows"])
+    count = sum(row["cells"][1] not in ("enough", "") for row in ask("shopping", **given)["sheet"]["cards"][-1]["table"]["rows"])
     assert made["pages"][0].count("<polygon") == count
     assert "To buy" in texts(made["pages"][0]) and any(line.startswith("To pay: ") for line in texts(made["pages"][0]))
 

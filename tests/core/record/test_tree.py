@@ -40,5 +40,14 @@ def test_how_many_leaves_a_record_may_have():
     assert tree.within_limits(["x"] * (tree.MOST_LEAVES - 1)) and not tree.within_limits(["x"] * (tree.MOST_LEAVES + 1))
 
 
+def test_batches_are_counted_apart():
+    """Hundreds of them over the years must not keep a vessel from being opened."""
+    batch = {"made_on": "2026-09-26", "vessels": "12", "used": [{"name": "Wax", "lot": "7"}] * 8, "went_to": [{"who": "Ada", "vessels": "2"}] * 4}
+    many = {**full_vessel(), "batches": [batch] * 400}
+    assert tree.within_limits(many) and not tree.within_limits({**many, "batches": [batch] * 600})
+    assert not tree.within_limits({**many, "casts": [{}] * tree.MOST_LEAVES}) and not tree.within_limits({"batches": nested(tree.DEEPEST)})
+    assert tree.within_limits({"batches": nested(tree.DEEPEST - 2)}) and not tree.within_limits({"batches": {"0": [batch] * 400}})
+
+
 def test_a_full_vessel_is_well_within():
     assert tree.within_limits(full_vessel())

@@ -132,6 +132,26 @@ def test_prices_of_nothing_leave_the_least_over():
     assert fewest_money(700, [(500, 0.0), (250, 0.0)]).counts == (1, 1)
 
 
+# No two of them come together in less than millions of packs.
+ODD = (453.59237, 1000.0, 700.1, 331.7, 2267.96, 911.13)
+
+
+def test_odd_sizes_for_nothing_still_cost_nothing():
+    found = fewest_money(450_000, [(size, 0.0) for size in ODD])
+    assert found.cost == 0 and 0 <= found.over < 1 and sum(found.counts) <= MOST_PACKS
+
+
+def test_packs_that_no_price_list_has_are_refused_before_the_page_waits_long():
+    """Prices that follow odd sizes to five decimals: every selection costs nearly the same for what it holds."""
+    with pytest.raises(QuantityError, match="cost so nearly the same"):
+        fewest_money(450_000, [(size, size) for size in ODD])
+
+
+def test_the_same_sizes_at_prices_in_cents_are_told():
+    found = fewest_money(137_321, [(size, round(size / 100, 2)) for size in ODD])
+    assert found.cost >= 137_321 * min(round(size / 100, 2) / size for size in ODD) and found.over < 10
+
+
 def test_a_long_list_is_quick():
     """Six sizes and some 200 packs; the least of several tries, for a busy machine."""
     packs, spent = [(50, 3.1), (100, 5.9), (250, 13.9), (500, 26.5), (1000, 51.0), (2500, 126.0)], []

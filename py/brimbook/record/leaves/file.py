@@ -33,7 +33,7 @@ FILE = {
     "off": Leaf("length", "Sizes of the print may be off by", "0.2 mm", SMALL_LENGTH, "By calipers. Shrinkage is counted apart."),
     "section": Leaf("length", "Show the section at", "", HEIGHT, "Above the bottom. The nearest cut is drawn, seen from above."),
     "reading": Leaf("text", "What was read from the file", longest=3000),
-    "sections": Leaf("text", "Sections read from the file", longest=8000, private=True),
+    "sections": Leaf("text", "Sections read from the file", longest=8000, private=True, large=True),
 }
 CAST_FILE = {**FILE, "holds": Leaf("choice", "What the file shows", "piece", choices=CAST_HOLDS)}
 WELL_FILE = {**FILE, "holds": Leaf("choice", "What the file shows", "wax", choices=WELL_HOLDS)}
