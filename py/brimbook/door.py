@@ -106,10 +106,18 @@ def _share(request: dict[str, Any]) -> dict[str, Any]:
     """A link to pass on, and the same as a code to photograph."""
     full = _link(request, private=request.get("private") is True)
     name = str(request["record"].get("name", "")).strip() or "this vessel"
+    made = {"link": full, "note": _left_out(request["record"], full)}
     try:
-        return {"link": full, "qr": qr(full), "qr_label": f"QR code of the link to {name}"}
+        return {**made, "qr": qr(full), "qr_label": f"QR code of the link to {name}"}
     except ValueError as error:
-        return {"link": full, "qr": "", "qr_label": str(error)}
+        return {**made, "qr": "", "qr_label": str(error)}
+
+
+def _left_out(record: dict[str, Any], full: str) -> str:
+    """A sentence where a link had no room for all the batches."""
+    batches, sent = (len(each[tree.LOG]) if isinstance(each.get(tree.LOG), list) else 0
+                     for each in (record, link.from_fragment(full.partition("#")[2])))
+    return "" if sent == batches else f"A link has no room for all {batches} batches: the newest {sent} go along. A saved book holds all of them."
 
 
 def _link(request: dict[str, Any], private: bool = False) -> str:

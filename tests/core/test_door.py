@@ -129,6 +129,15 @@ def test_a_full_vessel_fits_a_code():
     assert ask("share", record=full_vessel(), settings={}, address="https://example.org/bench/brimbook/")["qr"]
 
 
+def test_batches_that_a_link_has_no_room_for_are_told():
+    batch = {"made_on": "2026-09-26", "vessels": "24"}
+    many = [{**batch, "used": [{"name": f"{row * 7919 % 10_007} wax", "lot": str(row * row * 31)}]} for row in range(900)]
+    answers = [ask("share", record=vessel(batches=batches), settings={}, address="https://example.org/") for batches in ([batch], many)]
+    assert answers[0]["note"] == ""
+    sent = len(ask("open_link", fragment=answers[1]["link"].partition("#")[2])["record"]["batches"])
+    assert answers[1]["note"].startswith(f"A link has no room for all 900 batches: the newest {sent} go along.") and 0 < sent < 900
+
+
 def test_a_link_carries_what_is_private_only_when_asked():
     record, address = full_vessel(), "https://example.org/"
     kept = {path for path, part in tree.parts(record) if is_private(path) and not is_large(path) and isinstance(part, str)}

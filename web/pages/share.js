@@ -57,6 +57,7 @@ function choosePrivate({ target }) {
 function linkView() {
   return html`
     ${made.qr ? html`<div class="code-frame">${drawing(made.qr, made.qr_label)}</div>` : html`<p class="note">${made.qr_label}</p>`}
+    ${made.note ? html`<p class="note" role="status">${made.note}</p>` : nothing}
     <label class="heard-only" for="link">Link</label>
     <textarea id="link" class="link-text" readonly rows="3" .value=${made.link} @focus=${(event) => event.target.select()}></textarea>
     <div class="acts">
