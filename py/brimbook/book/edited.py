@@ -5,11 +5,12 @@ from typing import Any
 
 from brimbook.book.columns import Columns, laid_out, picked
 from brimbook.book.compare import Compared, differences, row_of, state_of
-from brimbook.book.kept import DECODER, Kept, NotAnEntry, checked, is_mark, made_mark, stamps_of
+from brimbook.book.kept import Kept, NotAnEntry, checked, is_mark, made_mark, stamps_of
 from brimbook.book.table import CHECK, SAVED, STAMPS, Rows, beginning, check_of, guarded, read_table, unguarded
 from brimbook.book.written import Frame, written
 from brimbook.record import blank
 from brimbook.record.fields import VERSION, leaf_at, shape_at
+from brimbook.record.strict import DECODER
 
 MOST_ROWS = 20_000
 # What some programs put for a letter that they could not write.

@@ -1,12 +1,12 @@
 """The entries of the book as the page keeps them: each a text, read only where it must be."""
 
 import json
-import math
 import zlib
 from collections.abc import Iterator
 from typing import Any
 
 from brimbook.record import tree
+from brimbook.record.strict import DECODER
 
 LONGEST_MARK = 64
 _MOST_DEVICES = 200
@@ -21,19 +21,6 @@ class NotAnEntry(ValueError):
     """What can't be an entry of the book; its message says why, to go on after the place where it stood."""
 
 
-def _finite(number: str) -> float:
-    value = float(number)
-    if not math.isfinite(value):
-        raise ValueError(number)
-    return value
-
-
-def _refuse(constant: str) -> None:
-    raise ValueError(constant)
-
-
-# What a file may say that is JSON for Python alone is refused.
-DECODER = json.JSONDecoder(parse_constant=_refuse, parse_float=_finite)
 _ENCODER = json.JSONEncoder(ensure_ascii=False, separators=(",", ":"))
 
 

@@ -4,7 +4,8 @@ import re
 from dataclasses import dataclass, field
 from typing import Any
 
-from brimbook.book.kept import DECODER, Kept, NotAnEntry, checked
+from brimbook.book.kept import Kept, NotAnEntry, checked
+from brimbook.record.strict import DECODER
 
 OWN = ("materials", "wicks", "plan", "settings")
 MOST_VESSELS = 20_000

@@ -3,7 +3,8 @@
 from typing import Any
 
 from brimbook.book.columns import steps_of
-from brimbook.book.kept import DECODER, entry_text
+from brimbook.book.kept import entry_text
+from brimbook.record.strict import DECODER
 
 HIGHEST_PLACE = 999
 # A name that a browser takes for a part of its own machinery.

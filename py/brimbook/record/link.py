@@ -9,13 +9,13 @@ link opens in an older page too.
 import base64
 import bisect
 import json
-import math
 import re
 import zlib
 from typing import Any
 
 from brimbook.record import tree
 from brimbook.record.link_words import WORDS_1, WORDS_2, WORDS_3, WORDS_4
+from brimbook.record.strict import DECODER
 
 WORDS = {"1": WORDS_1, "2": WORDS_2, "3": WORDS_3, "4": WORDS_4}
 MUCH_SHORTER = 0.9
@@ -122,17 +122,6 @@ def _unpack(body: str, words: bytes) -> bytes:
 
 def _parse(plain: bytes) -> Any:
     try:
-        return json.loads(plain.decode("utf-8"), parse_constant=_refuse, parse_float=_finite)
+        return DECODER.decode(plain.decode("utf-8"))
     except (ValueError, RecursionError):
         raise LinkError("This link is damaged: what it holds can't be read. Ask for it again.") from None
-
-
-def _finite(number: str) -> float:
-    value = float(number)
-    if not math.isfinite(value):
-        raise ValueError(number)
-    return value
-
-
-def _refuse(constant: str) -> None:
-    raise ValueError(constant)
