@@ -1,7 +1,7 @@
 """The mix of a cast: how many pieces, from what, and how it was scooped."""
 
 from brimbook.quantity.read import Bounds
-from brimbook.record.leaf import SHARE, WEIGHT, Choice, Leaf
+from brimbook.record.leaf import WEIGHT, Choice, Leaf
 from brimbook.record.leaves.fill import FILL
 from brimbook.record.leaves.materials import MATERIAL
 
