@@ -195,11 +195,11 @@ def _weighted(runs: Sequence[Run], room: float, guess: float) -> Line | None:
     for run in runs:
         points = [(minutes, math.log(celsius - room), 1 / ((THERMOMETER / (celsius - room)) ** 2 + (guess * CLOCK) ** 2))
                   for minutes, celsius in run]
-        weight = sum(each for *_, each in points)
-        middle, level = (sum(point[axis] * point[2] for point in points) / weight for axis in (0, 1))
-        spread += sum(each * (minutes - middle) ** 2 for minutes, _, each in points)
-        product -= sum(each * (minutes - middle) * (log - level) for minutes, log, each in points)
-        square += sum(each * (log - level) ** 2 for _, log, each in points)
+        weight = math.fsum(each for *_, each in points)
+        middle, level = (math.fsum(point[axis] * point[2] for point in points) / weight for axis in (0, 1))
+        spread += math.fsum(each * (minutes - middle) ** 2 for minutes, _, each in points)
+        product -= math.fsum(each * (minutes - middle) * (log - level) for minutes, log, each in points)
+        square += math.fsum(each * (log - level) ** 2 for _, log, each in points)
         count += len(points) - 1
     if spread <= 0 or product <= 0:
         return None

@@ -1,5 +1,6 @@
 """Read a quantity as a person types it, or say in one sentence what would be right."""
 
+import math
 import re
 from dataclasses import dataclass
 from itertools import product
@@ -162,7 +163,7 @@ def _parts_as(numbers: tuple, units: list[Unit]) -> list[_Part]:
 
 
 def _total(parts: list[_Part]) -> float:
-    return sum(to_base(part.value, part.unit) for part in parts)
+    return math.fsum(to_base(part.value, part.unit) for part in parts)
 
 
 def _canonical(parts: list[_Part]) -> str:

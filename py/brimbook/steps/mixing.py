@@ -32,8 +32,8 @@ def plan_of(said: Said, place: str, rooms: dict[str, Measurement], recipe: Recip
     if allowance is None or any(pieces is None for _, pieces, _ in filled):
         return None
     molds = tuple(Filled(other, int(pieces), room.volume) for other, pieces, room in filled)
-    bare = sum(mold.pieces * mold.volume for mold in molds)
-    spread = sum(pieces * room.plus_minus for _, pieces, room in filled)
+    bare = math.fsum(mold.pieces * mold.volume for mold in molds)
+    spread = math.fsum(pieces * room.plus_minus for _, pieces, room in filled)
     per_gram = recipe.volume / (learned.density_ratio if learned else 1.0)
     powder = bare * (1 + allowance) / per_gram
     portions = [Portion(part.name, part.label, part.weighed * powder, f"{place}.mix.{part.name}") for part in recipe.parts]

@@ -1,5 +1,7 @@
 """What to weigh out: one ingredient as the maker's scale can show it, and the sum of several."""
 
+import math
+
 from brimbook import sources
 from brimbook.figure import Constant, Figure
 from brimbook.quantity import show
@@ -73,6 +75,6 @@ def sum_as_weighed(said: Said, key: str, label: str, parts: list[Figure]) -> Fig
     rounded = [show.round_to_scale(part.value, said.display) for part in parts]
     names = " + ".join(part.label.lower() for part in parts)
     numbers = " + ".join(show.significant(grams, 9, said.display) for grams in rounded)
-    return Figure(key, label, sum(rounded), "g", show.mass(sum(rounded), said.display),
+    return Figure(key, label, math.fsum(rounded), "g", show.mass(math.fsum(rounded), said.display),
                   formula=f"{names}, as weighed", numbers=numbers, uses=tuple(part.key for part in parts),
-                  worked=f"{show.significant(sum(rounded), 6, said.display)} g")
+                  worked=f"{show.significant(math.fsum(rounded), 6, said.display)} g")
