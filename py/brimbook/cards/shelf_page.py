@@ -7,6 +7,7 @@ from brimbook.candle.waxes import WAXES, Wax
 from brimbook.cards.asking import ask
 from brimbook.cards.card import card, group
 from brimbook.cards.shelf import role_label
+from brimbook.cards.shelf_reading import MOST_MATERIALS, beyond
 from brimbook.cards.shelf_stock import stock_actions, stock_fields, stock_figures, stock_groups, stock_notes, told_in_a_line
 from brimbook.cast.materials import GENERIC, Material
 from brimbook.figure import Constant, Figure
@@ -43,15 +44,33 @@ def shelf_sheet(said: Said) -> dict[str, Any]:
     """
     own = [_own_card(said, row) for row in range(said.count("materials"))]
     wicks = [_wick_card(said, row) for row in range(said.count("wicks"))]
-    copied = [*(_generic_card(material, said.display) for material in GENERIC),
-              *(_generic_wax_card(wax, said.display) for wax in WAXES if wax.density_set is not None)]
+    copied = [*(_generic_card(said, material) for material in GENERIC),
+              *(_generic_wax_card(said, wax) for wax in WAXES if wax.density_set is not None)]
     for title, cards in (("My materials", own), ("My wicks", wicks), ("To copy from", copied)):
         if cards:
             cards[0]["chapter"] = title
-    return {"title": "Materials and wicks", "line": "", "cards": [*own, *wicks, *copied],
-            "faults": [{"path": fault.path, "label": fault.label, "sentence": fault.sentence} for fault in said.faults],
-            "actions": [{"label": "Add a material", "append": "materials", "value": {"role": "binder"}},
-                        {"label": "Add a wick", "append": "wicks", "value": {}}]}
+    for name, cards in (("materials", own), ("wicks", wicks)):
+        if beyond(said, name):
+            cards[-1]["notes"].append(f"The first {MOST_MATERIALS} {name} are shown here, and {beyond(said, name)} more are kept.")
+    return {"title": "Materials and wicks", "line": "", "cards": [*own, *wicks, *copied], "faults": _faults(said, [*own, *wicks]),
+            "actions": [*_with_room(said, {"label": "Add a material", "append": "materials", "value": {"role": "binder"}}),
+                        *_with_room(said, {"label": "Add a wick", "append": "wicks", "value": {}})]}
+
+
+def _with_room(said: Said, action: dict[str, Any]) -> tuple[dict[str, Any], ...]:
+    """A button that adds a thing, while it would be shown."""
+    return (action,) if said.count(action["append"]) < MOST_MATERIALS else ()
+
+
+def _faults(said: Said, cards: list[dict[str, Any]]) -> list[dict[str, str]]:
+    """What is wrong with what is asked, or can't be asked. What was typed of another role is kept, and bothers nobody."""
+    asked = {field["path"] for made in cards for field in _asked(made)}
+    return [{"path": fault.path, "label": fault.label, "sentence": fault.sentence} for fault in said.faults
+            if fault.path in asked or leaf_at(fault.path) is None]
+
+
+def _asked(made: dict[str, Any]) -> list[dict[str, Any]]:
+    return [field for part in (made, *made["groups"]) for field in (*part["fields"], *part["more"])]
 
 
 def _own_card(said: Said, row: int) -> dict[str, Any]:
@@ -67,7 +86,14 @@ def _own_card(said: Said, row: int) -> dict[str, Any]:
                 groups=(*(_sensitizers(said, place) if role == "fragrance" else ()), *stock_groups(said, place, role)),
                 actions=(*(_adds_sensitizer(place) if role == "fragrance" else ()), *stock_actions(place),
                          {"label": "Remove this material", "remove": place}))
-    return {**made, "answer": told_in_a_line(figures, said, role), "generic": False}
+    return _finished(said, place, role, made, figures)
+
+
+def _finished(said: Said, place: str, role: str, made: dict[str, Any], figures: dict[str, Figure]) -> dict[str, Any]:
+    """With what it tells closed; that an entry is marked is said only where the card marks one."""
+    unread = [fault.sentence for fault in said.faults if f"{fault.path}.".startswith(f"{place}.") and leaf_at(fault.path) is None]
+    return {**made, "answer": told_in_a_line(figures, said, role), "generic": False, "notes": list(dict.fromkeys([*unread, *made["notes"]])),
+            "waiting": _MARKED if any(field["fault"] for field in _asked(made)) else made["waiting"]}
 
 
 def _sensitizers(said: Said, place: str) -> list[dict[str, Any]]:
@@ -99,34 +125,32 @@ def _wick_card(said: Said, row: int) -> dict[str, Any]:
                 notes=(*((_ASK_CORE,) if said.value(f"{place}.core") == "unknown" else ()), *stock_notes(said, place, "wick")),
                 groups=stock_groups(said, place, "wick"),
                 actions=(*stock_actions(place), {"label": "Remove this wick", "remove": place}))
-    return {**made, "answer": told_in_a_line(figures, said, "wick"), "generic": False}
+    return _finished(said, place, "wick", made, figures)
 
 
 def _waiting(said: Said, place: str, role: str) -> str:
-    if said.is_marked_below(place):
-        return _MARKED
     known = said.canonical.get(f"{place}.{_BY_ROLE[role][0]}") if role in _BY_ROLE else None
     if known:
         return f"{role_label(role)}, {localize(known, said.display)}"
     return "Type its particle density, from its data sheet." if role in MIX_ROLES else f"{role_label(role)}: type its pack and price."
 
 
-def _generic_card(material: Material, display: Display) -> dict[str, Any]:
-    figures = {name: _fact_figure(material.kind, name, *material.facts[name], display) for name in material.facts if name != "follows"}
-    return _to_copy(material.kind, material.label, material.hint, material.role, figures, material.texts())
+def _generic_card(said: Said, material: Material) -> dict[str, Any]:
+    figures = {name: _fact_figure(material.kind, name, *material.facts[name], said.display) for name in material.facts if name != "follows"}
+    return _to_copy(said, material.kind, material.label, material.hint, material.role, figures, material.texts())
 
 
-def _generic_wax_card(wax: Wax, display: Display) -> dict[str, Any]:
+def _generic_wax_card(said: Said, wax: Wax) -> dict[str, Any]:
     facts = {"density_poured": (f"{wax.density_poured:.2f} g/mL", wax.poured_source), "density_set": (f"{wax.density_set:.2f} g/mL", wax.set_source)}
     if wax.told_at is not None:
         facts["density_at"] = (f"{wax.told_at:g} °C", wax.poured_source)
-    figures = {name: _fact_figure(wax.kind, name, *facts[name], display) for name in facts}
-    return _to_copy(wax.kind, wax.label, wax.hint, "wax", figures, {name: text for name, (text, _) in facts.items()})
+    figures = {name: _fact_figure(wax.kind, name, *facts[name], said.display) for name in facts}
+    return _to_copy(said, wax.kind, wax.label, wax.hint, "wax", figures, {name: text for name, (text, _) in facts.items()})
 
 
-def _to_copy(kind: str, label: str, hint: str, role: str, figures: dict[str, Figure], texts: dict[str, str]) -> dict[str, Any]:
+def _to_copy(said: Said, kind: str, label: str, hint: str, role: str, figures: dict[str, Figure], texts: dict[str, str]) -> dict[str, Any]:
     made = card("materials.0", f"generic-{kind}", label, hint, waiting=role_label(role), fields=[], more=[], figures=figures, answer=(),
-                actions=({"label": "Copy to my materials", "append": "materials", "value": {"name": label, "role": role, **texts}},))
+                actions=_with_room(said, {"label": "Copy to my materials", "append": "materials", "value": {"name": label, "role": role, **texts}}))
     return {**made, "generic": True}
 
 

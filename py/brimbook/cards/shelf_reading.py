@@ -9,7 +9,9 @@ from brimbook.record.said import Fault, Said, understand
 
 LISTS = ("materials", "wicks")
 MOST_MATERIALS = 200
+_HERE = "On your shelf"
 _TOO_LARGE = "There is more in this than can be read. It is kept as it is."
+_UNREAD = "A part of this can't be read. It is kept as it is."
 
 
 def shelf_said(record: Any, display: Display) -> Said:
@@ -36,6 +38,16 @@ def shelf_said(record: Any, display: Display) -> Said:
     return said
 
 
+def beyond(said: Said, name: str) -> int:
+    """How many things of a list are kept and not read, since the list is too long [count].
+
+    said: the record of the shelf as understood [said].
+    name: of the list [text].
+    """
+    items = said.record.get(name) if isinstance(said.record, dict) else None
+    return max(0, len(items) - MOST_MATERIALS) if isinstance(items, list) and said.count(name) else 0
+
+
 def item_said(name: str, item: Any, display: Display) -> Said:
     """One thing of the shelf as understood, as the first and only one of its list; it is not to be changed [said].
 
@@ -59,4 +71,8 @@ def _add(said: Said, one: Said, before: str, place: str) -> None:
     for theirs, ours in ((one.texts, said.texts), (one.values, said.values), (one.canonical, said.canonical), (one.lengths, said.lengths)):
         ours.update((moved(path), part) for path, part in theirs.items() if path.startswith(f"{before}."))
     for fault in one.faults:
-        said.mark(Fault(moved(fault.path), fault.label, fault.sentence) if fault.path else Fault(place, "On your shelf", _TOO_LARGE))
+        if fault.path in one.texts:
+            said.mark(Fault(moved(fault.path), fault.label, fault.sentence))
+        else:
+            # What is no text can't be read at all; here it is no part of a vessel.
+            said.mark(Fault(moved(fault.path) or place, _HERE, _UNREAD if fault.path else _TOO_LARGE))

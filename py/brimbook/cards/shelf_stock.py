@@ -175,10 +175,11 @@ def _worth(said: Said, place: str, role: str, price: Figure, stock: Figure) -> F
 def _pack(said: Said, path: str, role: str) -> dict[str, Any]:
     name = pack_name(role).removeprefix("pack_")
     size, price = said.canonical.get(f"{path}.{name}"), said.value(f"{path}.price")
-    summary = "Mend the entry that is marked." if said.is_marked_below(path) else (
+    fields = [ask(said, f"{path}.{name}"), ask(said, f"{path}.price")]
+    summary = "Mend the entry that is marked." if any(field["fault"] for field in fields) else (
         show_more.money(price, said.display) if price is not None else "What it costs.")
     title = f"Pack of {localize(size, said.display)}" if size else "Another pack"
-    return group(path, title, summary, [ask(said, f"{path}.{name}"), ask(said, f"{path}.price")],
+    return group(path, title, summary, fields,
                  actions=({"label": "Remove this pack", "remove": path},))
 
 

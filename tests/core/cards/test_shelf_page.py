@@ -114,6 +114,40 @@ def test_a_wrong_entry_is_told_in_its_group_and_nothing_is_lost():
     assert card({"role": "wax", "density_poured": "x"})["waiting"] == "Mend the entry that is marked."
 
 
+def test_what_was_typed_of_another_role_is_kept_and_marks_nothing():
+    dear = {"name": "Harbor wax", "role": "binder", "particle_density": "heavy", "packs": [{"volume": "much", "price": "9"}]}
+    assert card(dear)["waiting"] == "Mend the entry that is marked."
+    reply = ask("shelf", record={"materials": [{**dear, "role": "wax"}], "wicks": []}, settings={})
+    made = reply["sheet"]["cards"][0]
+    assert (made["waiting"], made["groups"][0]["summary"], reply["sheet"]["faults"]) == ("Wax: type its pack and price.", "$9.00", [])
+    thing = reply["record"]["materials"][0]
+    assert (thing["particle_density"], thing["packs"][0]["volume"]) == ("heavy", "much")
+
+
+def test_a_wick_with_a_wrong_entry_says_that_it_is_marked():
+    assert card(wicks=[{**WICK, "pool": "wide", "pack_price": ""}])["waiting"] == "Mend the entry that is marked."
+
+
+def test_what_has_no_field_of_its_own_is_told_on_its_card():
+    sheet = page(WAX, {**BOX, "lots": "many"}, {"name": "Endless", "lots": [{"lot": "1"}] * 4000}, wicks=[7])
+    notes = [each["notes"] for each in sheet["cards"] if not each["generic"]]
+    unread = ["A part of this can't be read. It is kept as it is."]
+    assert notes == [[], unread, ["There is more in this than can be read. It is kept as it is."], unread]
+    assert [fault["path"] for fault in sheet["faults"]] == ["materials.1.lots", "materials.2", "wicks.0"]
+
+
+def test_what_is_beyond_the_longest_shelf_is_kept_and_told():
+    things = [{"name": f"Wax {row}", "role": "wax"} for row in range(203)]
+    reply = ask("shelf", record={"materials": things, "wicks": [WICK]}, settings={})
+    sheet, own = reply["sheet"], [each for each in reply["sheet"]["cards"] if not each["generic"]]
+    assert len(own) == 201 and own[199]["notes"] == ["The first 200 materials are shown here, and 3 more are kept."]
+    assert own[198]["notes"] == own[200]["notes"] == [] and len(reply["record"]["materials"]) == 203
+    # Nothing is added where it would not be seen.
+    assert [each["append"] for each in sheet["actions"]] == ["wicks"]
+    assert not any(each["actions"] for each in sheet["cards"] if each["generic"])
+    assert len(page(*things[:199])["actions"]) == 2
+
+
 def test_a_fragrance_keeps_its_sensitizers():
     made = card({"name": "Salt and fig", "role": "fragrance", "sensitizers": [{"name": "Linalool", "share": "4.125 %", "class": "1B"}, {}]})
     first, second = (each for each in made["groups"] if ".sensitizers." in each["id"])
