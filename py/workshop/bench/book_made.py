@@ -40,7 +40,7 @@ def rich_vessel(number: int, chance: random.Random) -> dict[str, Any]:
     _well(record["wells"][0], chance)
     record["selling"] = [{"vessels": "12", "hour_rate": "22", "labor": {"casting": "40 min", "finishing": f"{chance.randint(20, 90)} min"},
                           "by": "margin", "margin": f"{chance.randint(30, 70)} %", "fixed": "45"}]
-    record["labels"] = [{"product": "Scented candle", "maker": "Slate Lane Studio, Northmoor", "lot": ""}]
+    record["labels"] = [{"product": "Scented candle", "maker": "The bench by the quay, Saltmere", "lot": ""}]
     record["batches"] = [_batch(kind, chance) for _ in range(chance.randint(0, 3))]
     return record
 

@@ -24,10 +24,10 @@ def found(sought, *records):
 
 
 def test_a_lot_of_wax_leads_to_its_batch_and_its_buyers():
-    answer = found("4711", cup(went_to=[STALL, {"who": "Ada"}, {"vessels": "1"}, {}]))
+    answer = found("4711", cup(went_to=[STALL, {"who": "A neighbor"}, {"vessels": "1"}, {}]))
     assert answer["rows"] == [{"id": "cup", "name": "Keel cup", "lines": [
         "Batch KEE-260926, made Sep 26, 2026, 24 vessels, 2 of them failed: Soy wax, lot 47-11",
-        "Went to: 9 to The harbor stall, Oct 30, 2026", "Went to: Ada", "Went to: 1 to somebody not noted", "Still here: 12"]}]
+        "Went to: 9 to The harbor stall, Oct 30, 2026", "Went to: A neighbor", "Went to: 1 to somebody not noted", "Still here: 12"]}]
     assert answer["says"] == "“4711” went into 1 batch: 22 vessels came out, 10 of them passed on, 12 still here."
 
 

@@ -42,7 +42,7 @@ def test_how_many_leaves_a_record_may_have():
 
 def test_batches_are_counted_apart():
     """Hundreds of them over the years must not keep a vessel from being opened."""
-    batch = {"made_on": "2026-09-26", "vessels": "12", "used": [{"name": "Wax", "lot": "7"}] * 8, "went_to": [{"who": "Ada", "vessels": "2"}] * 4}
+    batch = {"made_on": "2026-09-26", "vessels": "12", "used": [{"name": "Wax", "lot": "7"}] * 8, "went_to": [{"who": "A neighbor", "vessels": "2"}] * 4}
     many = {**full_vessel(), "batches": [batch] * 400}
     assert tree.within_limits(many) and not tree.within_limits({**many, "batches": [batch] * 600})
     assert not tree.within_limits({**many, "casts": [{}] * tree.MOST_LEAVES}) and not tree.within_limits({"batches": nested(tree.DEEPEST)})

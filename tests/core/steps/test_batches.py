@@ -30,7 +30,7 @@ def test_a_lot_is_made_of_name_and_day():
 
 
 def test_what_came_out_and_what_is_left():
-    batch, = batches({"vessels": "24", "failed": "2", "went_to": [{"vessels": "9"}, {"who": "Ada"}, {"vessels": "3"}]})
+    batch, = batches({"vessels": "24", "failed": "2", "went_to": [{"vessels": "9"}, {"who": "A neighbor"}, {"vessels": "3"}]})
     assert (batch.made, batch.left) == (22, 10)
     assert [figure.numbers for figure in batch.figures[:2]] == ["24 − 2", "22 − 9 − 0 − 3"]
 
@@ -75,7 +75,7 @@ def test_nothing_is_told_before_it_is_known():
     ({"vessels": "3", "failed": "4"}, "batches.0.failed", "More failed than were made: at most 3."),
     ({"vessels": "3", "went_to": [{"vessels": "2"}, {"vessels": "2"}]}, "batches.0.went_to.1.vessels", "More went out than came out of this batch: 4 of 3."),
     ({"vessels": "some"}, "batches.0.vessels", "number of pieces"),
-    ({"vessels": "3", "went_to": [{"vessels": "2"}, {"vessels": "2"}, {"who": "Ada"}]}, "batches.0.went_to.1.vessels", "4 of 3"),
+    ({"vessels": "3", "went_to": [{"vessels": "2"}, {"vessels": "2"}, {"who": "A neighbor"}]}, "batches.0.went_to.1.vessels", "4 of 3"),
     ({"made_on": "2026-09-26", "vessels": "3", "went_to": [{"on": "2026-09-25"}]}, "batches.0.went_to.0.on",
      "This is before the batch was made, on Sep 26, 2026."),
 ])
@@ -105,7 +105,7 @@ def test_very_many_batches_are_kept_and_the_newest_worked_out():
     assert len(made) == MOST_BATCHES and made[-1].lot == str(MOST_BATCHES + 29) and made[0].lot == "30"
 
 
-USED, GIVEN = {"role": "wax", "name": "Soy wax", "lot": "4711"}, {"who": "Ada", "vessels": "2", "on": "2026-11-01"}
+USED, GIVEN = {"role": "wax", "name": "Soy wax", "lot": "4711"}, {"who": "A neighbor", "vessels": "2", "on": "2026-11-01"}
 LONG = {"years": [{"made_on": "2026-09-26", "vessels": "24", "failed": "1", "used": [USED] * 8, "went_to": [GIVEN] * 4}] * 330,
         "buyers": [{"vessels": "9000", "went_to": [{"vessels": "1"}] * 9000}], "faults": [{"vessels": "24", "went_to": [{"vessels": "x"}] * 60}] * 160,
         "a day": [{"made_on": "2026-09-26"}] * 9000}
